@@ -1,1 +1,25 @@
-fn main() {}
+//! The one entry for people and CI. `cargo xtask help` lists what it does.
+
+mod cli;
+mod commands;
+mod e2e;
+mod host;
+mod limited;
+mod page;
+mod pins;
+mod server;
+mod setup;
+mod size;
+mod steps;
+
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    match cli::run() {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("\nerror: {error:#}");
+            ExitCode::FAILURE
+        }
+    }
+}

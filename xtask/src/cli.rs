@@ -1,0 +1,64 @@
+//! The command line.
+
+use anyhow::Result;
+use clap::{Parser, Subcommand};
+
+use crate::commands;
+use crate::host::Host;
+
+#[derive(Parser)]
+#[command(
+    name = "cargo xtask",
+    about = "Builds, serves and tests Farend. Installs what is missing, in words."
+)]
+struct Arguments {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Subcommand)]
+enum Command {
+    /// Build the release page and serve it on this machine until Ctrl-C
+    Run {
+        /// First port to try; a taken one gives way to the next free one
+        #[arg(long, default_value_t = 8080)]
+        port: u16,
+    },
+    /// Everything CI runs: lints, all tests, licences, release build, browser flows, size
+    Test {
+        /// Leave out what needs the release page and cargo-deny; the steps left out are named
+        #[arg(long)]
+        quick: bool,
+        /// Also the slow steps (none yet: today the same as without it)
+        #[arg(long, conflicts_with = "quick")]
+        full: bool,
+    },
+    /// The fast part: format, clippy and tests of the native build
+    Check,
+    /// Build the release page into dist/
+    Build,
+    /// Raw and brotli bytes of every file in dist/, against the goal
+    Size {
+        /// Fail when the goal is missed
+        #[arg(long)]
+        check: bool,
+    },
+    /// Build, then take pictures and a printed page of it into target/shots/
+    Shots,
+    /// Only install what is missing for all of the above
+    Setup,
+}
+
+pub fn run() -> Result<()> {
+    let arguments = Arguments::parse();
+    let host = Host::new()?;
+    match arguments.command {
+        Command::Run { port } => commands::run(&host, port),
+        Command::Test { quick, full: _ } => commands::test(&host, quick),
+        Command::Check => commands::check(&host),
+        Command::Build => commands::build(&host),
+        Command::Size { check } => commands::size(&host, check),
+        Command::Shots => commands::shots(&host),
+        Command::Setup => commands::setup(&host),
+    }
+}

@@ -1,0 +1,116 @@
+//! What each command does, step by step.
+
+mod licences;
+mod lint;
+mod tests;
+
+use std::path::PathBuf;
+
+use anyhow::Result;
+
+use crate::host::Host;
+use crate::server::Server;
+use crate::steps::Steps;
+use crate::{e2e, page, setup};
+
+/// What `test --quick` leaves out.
+const NOT_QUICK: &str = "licences and sources of dependencies, release page, \
+flows in Chromium against the release page, size";
+
+pub fn run(host: &Host, port: u16) -> Result<()> {
+    let dist = timed(|steps| build_page(host, steps))?;
+    let server = Server::bind(port, &dist)?;
+    println!("\nFarend is served at {}  (Ctrl-C ends it)", server.url()?);
+    server.serve()
+}
+
+pub fn build(host: &Host) -> Result<()> {
+    timed(|steps| build_page(host, steps)).map(drop)
+}
+
+pub fn shots(host: &Host) -> Result<()> {
+    timed(|steps| {
+        build_page(host, steps)?;
+        let browser = setup::browser(host, steps)?;
+        setup::flow_packages(host, steps)?;
+        steps.run("pictures", || e2e::shots(host, &browser))
+    })
+}
+
+pub fn size(host: &Host, must_meet_goal: bool) -> Result<()> {
+    crate::size::report(&host.dist(), must_meet_goal)
+}
+
+pub fn setup(host: &Host) -> Result<()> {
+    timed(|steps| {
+        setup::lints(host, steps)?;
+        setup::wasm(host, steps)?;
+        setup::page(host, steps)?;
+        setup::browser(host, steps)?;
+        setup::flow_packages(host, steps)?;
+        setup::licence_check(host, steps)?;
+        setup::tidy(host)
+    })
+}
+
+pub fn check(host: &Host) -> Result<()> {
+    timed(|steps| {
+        setup::lints(host, steps)?;
+        native(host, steps)
+    })
+}
+
+pub fn test(host: &Host, quick: bool) -> Result<()> {
+    timed(|steps| {
+        setup::lints(host, steps)?;
+        let wasm = setup::wasm(host, steps)?;
+        let browser = setup::browser(host, steps)?;
+        if !quick {
+            setup::page(host, steps)?;
+            setup::flow_packages(host, steps)?;
+            setup::licence_check(host, steps)?;
+        }
+        setup::tidy(host)?;
+
+        native(host, steps)?;
+        steps.run("clippy for wasm32", || lint::clippy_wasm(host, wasm))?;
+        steps.run("unit tests in Chromium", || {
+            tests::in_browser(host, wasm, &browser)
+        })?;
+        if quick {
+            return Ok(());
+        }
+        steps.run("licences and sources of dependencies", || {
+            licences::check(host)
+        })?;
+        steps.run("release page", || page::build(host, wasm))?;
+        steps.run("flows in Chromium against the release page", || {
+            e2e::flows(host, &browser)
+        })?;
+        steps.run("size", || size(host, false))
+    })?;
+    if quick {
+        println!("Left out by --quick: {NOT_QUICK}.");
+    }
+    Ok(())
+}
+
+fn native(host: &Host, steps: &mut Steps) -> Result<()> {
+    steps.run("format", || lint::format(host))?;
+    steps.run("clippy", || lint::clippy(host))?;
+    steps.run("tests", || tests::native(host))
+}
+
+fn build_page(host: &Host, steps: &mut Steps) -> Result<PathBuf> {
+    let wasm = setup::wasm(host, steps)?;
+    setup::page(host, steps)?;
+    setup::tidy(host)?;
+    steps.run("release page", || page::build(host, wasm))
+}
+
+fn timed<T>(work: impl FnOnce(&mut Steps) -> Result<T>) -> Result<T> {
+    let mut steps = Steps::new();
+    let result = work(&mut steps);
+    steps.report();
+    result
+}

@@ -1,0 +1,20 @@
+//! The release page.
+
+use std::path::PathBuf;
+
+use anyhow::Result;
+use xshell::cmd;
+
+use crate::host::Host;
+use crate::setup::WasmToolchain;
+
+pub fn build(host: &Host, toolchain: WasmToolchain) -> Result<PathBuf> {
+    let sh = &host.sh;
+    // All that the build takes from the network, so that it needs none itself.
+    cmd!(sh, "cargo fetch --locked").run()?;
+    let build = cmd!(sh, "trunk build --release --offline")
+        // Trunk takes this variable for its own option, and stops at the usual value 1.
+        .env_remove("NO_COLOR");
+    toolchain.choose(build).run()?;
+    Ok(host.dist())
+}

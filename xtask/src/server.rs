@@ -1,0 +1,105 @@
+//! Serves dist/ the way a plain static host does, on this machine only.
+
+use std::io::ErrorKind;
+use std::net::{Ipv4Addr, TcpListener};
+use std::path::Path;
+use std::thread;
+
+use anyhow::{Context, Result};
+use axum::Router;
+use axum::http::{HeaderName, HeaderValue, header};
+use tower_http::services::ServeDir;
+use tower_http::set_header::SetResponseHeaderLayer;
+
+/// A second address of the same files: proves that the page works from any folder of a host.
+pub const SUB_FOLDER: &str = "/some/folder";
+
+/// Ports tried before giving up.
+const TRIES: u16 = 50;
+
+pub struct Server {
+    listener: TcpListener,
+    pages: Router,
+}
+
+impl Server {
+    /// Listens on `port`, or on the next free one; on any free one if it is 0.
+    pub fn bind(port: u16, dist: &Path) -> Result<Self> {
+        let listener = bind_from(port)?;
+        listener.set_nonblocking(true)?;
+        Ok(Self {
+            listener,
+            pages: pages(dist),
+        })
+    }
+
+    pub fn url(&self) -> Result<String> {
+        Ok(format!("http://{}/", self.listener.local_addr()?))
+    }
+
+    /// Serves until the process ends.
+    pub fn serve(self) -> Result<()> {
+        tokio::runtime::Builder::new_current_thread()
+            .enable_io()
+            .build()?
+            .block_on(async {
+                let listener = tokio::net::TcpListener::from_std(self.listener)?;
+                axum::serve(listener, self.pages).await
+            })?;
+        Ok(())
+    }
+
+    /// Serves beside the caller until the process ends.
+    pub fn serve_in_background(self) {
+        thread::spawn(|| {
+            if let Err(error) = self.serve() {
+                eprintln!("the server ended: {error:#}");
+            }
+        });
+    }
+}
+
+fn bind_from(port: u16) -> Result<TcpListener> {
+    let mut candidate = port;
+    loop {
+        match TcpListener::bind((Ipv4Addr::LOCALHOST, candidate)) {
+            Ok(listener) => return Ok(listener),
+            Err(error) if error.kind() == ErrorKind::AddrInUse && candidate - port < TRIES => {
+                println!("Port {candidate} is taken, trying the next one.");
+                candidate = candidate
+                    .checked_add(1)
+                    .context("no free port up to the last one, 65535")?;
+            }
+            Err(error) => {
+                return Err(error).with_context(|| format!("cannot listen on port {candidate}"));
+            }
+        }
+    }
+}
+
+fn pages(dist: &Path) -> Router {
+    let files = || ServeDir::new(dist);
+    Router::new()
+        .nest_service(SUB_FOLDER, files())
+        .fallback_service(files())
+        // A rebuilt page must show at once, also its unhashed index.html.
+        .layer(always(header::CACHE_CONTROL, "no-store"))
+        .layer(always(header::X_CONTENT_TYPE_OPTIONS, "nosniff"))
+}
+
+fn always(name: HeaderName, value: &'static str) -> SetResponseHeaderLayer<HeaderValue> {
+    SetResponseHeaderLayer::overriding(name, HeaderValue::from_static(value))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_taken_port_gives_way_to_a_free_one() {
+        let taken = bind_from(0).unwrap();
+        let port = taken.local_addr().unwrap().port();
+        let next = bind_from(port).unwrap();
+        assert!(next.local_addr().unwrap().port() > port);
+    }
+}

@@ -1,0 +1,93 @@
+//! Commands installed by Cargo, each at one pinned version.
+
+use std::io::IsTerminal;
+use std::path::{Path, PathBuf};
+
+use anyhow::{Context, Result};
+use xshell::cmd;
+
+use crate::host::Host;
+
+pub struct CargoTool {
+    package: &'static str,
+    /// Answers `--version` with the package's version as its last word.
+    program: &'static str,
+    options: &'static [&'static str],
+}
+
+pub const TRUNK: CargoTool = CargoTool {
+    package: "trunk",
+    program: "trunk",
+    // Without its defaults it needs no OpenSSL of the machine.
+    options: &["--no-default-features", "--features", "rustls"],
+};
+
+pub const WASM_BINDGEN: CargoTool = CargoTool {
+    package: "wasm-bindgen-cli",
+    program: "wasm-bindgen",
+    options: &[],
+};
+
+pub const CARGO_DENY: CargoTool = CargoTool {
+    package: "cargo-deny",
+    program: "cargo-deny",
+    options: &[],
+};
+
+/// Makes `tool` at `version` the one that later commands find.
+pub fn ensure(host: &Host, tool: &CargoTool, version: &str) -> Result<()> {
+    if let Some(found) = host.find(&[tool.program])
+        && has_version(host, &found, version)
+    {
+        println!("Found {} {version}: {}", tool.package, found.display());
+        return Ok(());
+    }
+    let folder = host.tools.join(format!("{}-{version}", tool.package));
+    let bin = folder.join("bin");
+    let program = bin
+        .join(tool.program)
+        .with_extension(std::env::consts::EXE_EXTENSION);
+    if has_version(host, &program, version) {
+        println!("Found {} {version}: {}", tool.package, program.display());
+    } else {
+        install(host, tool, version, &folder)?;
+    }
+    host.prepend_path(&bin)
+}
+
+fn has_version(host: &Host, program: &Path, version: &str) -> bool {
+    let sh = &host.sh;
+    program.is_file()
+        && cmd!(sh, "{program} --version")
+            .quiet()
+            .ignore_stderr()
+            .read()
+            .is_ok_and(|words| words.split_whitespace().next_back() == Some(version))
+}
+
+fn install(host: &Host, tool: &CargoTool, version: &str, folder: &Path) -> Result<()> {
+    let sh = &host.sh;
+    let (package, options) = (tool.package, tool.options);
+    println!(
+        "Compiling {package} {version} into {} (some minutes).",
+        folder.display()
+    );
+    // A person sees Cargo's progress; in a log it would be hundreds of lines.
+    let quiet = (!std::io::stderr().is_terminal()).then_some("--quiet");
+    cmd!(sh, "cargo install {quiet...} --locked --version {version} --root {folder} {options...} {package}")
+        .env("CARGO_TARGET_DIR", build_folder(host))
+        .run()
+        .with_context(|| format!("installing {package} {version}"))
+}
+
+/// One for all tools, so that what they share is compiled once.
+fn build_folder(host: &Host) -> PathBuf {
+    host.tools.join("build")
+}
+
+/// Removes what installations left behind: some hundred megabytes.
+pub fn tidy(host: &Host) -> Result<()> {
+    let sh = &host.sh;
+    sh.remove_path(build_folder(host))
+        .context("removing what the installations left behind")
+}

@@ -1,0 +1,64 @@
+//! Installs what is missing, in the order in which it is needed, and says what it found where.
+
+mod apt;
+mod browser;
+mod cargo_tool;
+mod debian_rust;
+mod node;
+mod rust_parts;
+mod wasm_opt;
+mod wasm_target;
+
+use anyhow::Result;
+
+use crate::host::Host;
+use crate::pins::Pins;
+use crate::steps::Steps;
+
+pub use browser::Browser;
+pub use cargo_tool::tidy;
+pub use wasm_target::{TARGET, WasmToolchain};
+
+pub fn lints(host: &Host, steps: &mut Steps) -> Result<()> {
+    steps.run("set-up: rustfmt and clippy", || rust_parts::ensure(host))
+}
+
+/// What compiles for the browser and runs tests in it.
+pub fn wasm(host: &Host, steps: &mut Steps) -> Result<WasmToolchain> {
+    let pins = Pins::read(&host.root)?;
+    let toolchain = steps.run("set-up: compiler for wasm32", || wasm_target::ensure(host))?;
+    steps.run("set-up: wasm-bindgen", || {
+        cargo_tool::ensure(host, &cargo_tool::WASM_BINDGEN, &pins.wasm_bindgen_cli)
+    })?;
+    Ok(toolchain)
+}
+
+/// What else the release page takes.
+pub fn page(host: &Host, steps: &mut Steps) -> Result<()> {
+    let pins = Pins::read(&host.root)?;
+    steps.run("set-up: node", || node::ensure(host))?;
+    steps.run("set-up: wasm-opt", || {
+        wasm_opt::ensure(host, &pins.binaryen)
+    })?;
+    steps.run("set-up: trunk", || {
+        cargo_tool::ensure(host, &cargo_tool::TRUNK, &pins.trunk)
+    })
+}
+
+pub fn browser(host: &Host, steps: &mut Steps) -> Result<Browser> {
+    steps.run("set-up: Chromium and its driver", || browser::ensure(host))
+}
+
+pub fn flow_packages(host: &Host, steps: &mut Steps) -> Result<()> {
+    steps.run("set-up: packages of tests/e2e", || {
+        node::ensure_packages(host)
+    })
+}
+
+/// Last, because it takes longest to compile and nothing else waits for it.
+pub fn licence_check(host: &Host, steps: &mut Steps) -> Result<()> {
+    let pins = Pins::read(&host.root)?;
+    steps.run("set-up: cargo-deny", || {
+        cargo_tool::ensure(host, &cargo_tool::CARGO_DENY, &pins.cargo_deny)
+    })
+}
