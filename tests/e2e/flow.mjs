@@ -1,0 +1,34 @@
+// A flow is a test with a fresh browser profile; it fails on any fault of the page, asked for or not.
+
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+
+import { launch, pageUrl, watch } from './chromium.mjs';
+import { FarendPage } from './page.mjs';
+
+let browser;
+before(async () => {
+  browser = await launch();
+});
+after(() => browser?.close());
+
+/**
+ * Runs `body` with the page opened and ready.
+ * `options` go to the browser context; `options.url` opens another address than the usual one.
+ */
+export function flow(name, options, body) {
+  test(name, async () => {
+    const { url = pageUrl, ...contextOptions } = options;
+    const context = await browser.newContext(contextOptions);
+    try {
+      const tab = await context.newPage();
+      const faults = watch(tab);
+      const page = new FarendPage(tab);
+      await page.open(url);
+      await body(page);
+      assert.deepEqual(faults, []);
+    } finally {
+      await context.close();
+    }
+  });
+}
