@@ -1,1 +1,47 @@
-//! Core.
+//! How much of an engine's power reaches an implement's shaft, by each route, stage by stage.
+//!
+//! Conventions: SI inside, in the types of [`quantity`]; pressures are above the tank's; a ratio
+//! is speed out over speed in; efficiencies are parts of one, in the sense of ISO 4391 for pumps
+//! and motors. Every uncertain figure is low, likely and high ([`spread::Spread`]) and names its
+//! [`source::Source`].
+//!
+//! One way for data: a yard file becomes checked types or a list of all its faults
+//! ([`yard::Yard::from_json`]); machine, implement and kits with the user's [`settings::Settings`]
+//! become ledgers ([`compare::compare`]).
+
+#![forbid(unsafe_code)]
+#![warn(missing_docs)]
+#![cfg_attr(
+    not(test),
+    deny(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing,
+        clippy::unreachable,
+        clippy::todo
+    )
+)]
+
+pub mod chain;
+pub mod compare;
+pub mod defaults;
+pub mod drive;
+pub mod fault;
+pub mod formula;
+pub mod implement;
+pub mod kit;
+pub mod machine;
+pub mod physics;
+pub mod quantity;
+pub mod route;
+pub mod settings;
+pub mod source;
+pub mod spread;
+pub mod stage;
+pub mod standing;
+pub mod state;
+pub mod sweep;
+pub mod units;
+mod words;
+pub mod yard;

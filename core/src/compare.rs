@@ -1,0 +1,283 @@
+//! All six routes of one machine and one implement beside each other.
+
+use crate::chain::{Ledger, run};
+use crate::drive::{Limit, Rate, Stall};
+use crate::fault::Fault;
+use crate::implement::Implement;
+use crate::kit::Kit;
+use crate::machine::Machine;
+use crate::quantity::{AngularSpeed, Flow, Power};
+use crate::route::RouteId;
+use crate::route::part::{Hookup, NoFit, assemble};
+use crate::settings::Settings;
+use crate::spread::{Scenario, Spread};
+use crate::stage::{Stage, StageKind, StagePhysics};
+use crate::standing::{Standing, Verdict};
+
+/// What every route of a comparison came to.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Comparison {
+    /// The engine's speed.
+    pub engine_speed: AngularSpeed,
+    /// The engine's net power at that speed.
+    pub engine: Spread<Power>,
+    /// What the job needs at the rotor.
+    pub need: Spread<Power>,
+    /// The routes, in the order of [`RouteId::ALL`].
+    pub routes: Vec<RouteResult>,
+}
+
+/// One route.
+#[derive(Clone, Debug, PartialEq)]
+pub struct RouteResult {
+    /// Which.
+    pub route: RouteId,
+    /// How it came out.
+    pub outcome: Outcome,
+}
+
+/// How a route came out.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Outcome {
+    /// It can't be hooked up, and why.
+    NoFit(Vec<NoFit>),
+    /// It can.
+    Runs(Box<Run>),
+}
+
+/// A route at work.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Run {
+    /// Identifier of the kit that it takes.
+    pub kit: String,
+    /// Its ledger at the likely values.
+    pub ledger: Ledger,
+    /// What arrives at the rotor.
+    pub delivered: Spread<Power>,
+    /// The rotor's speed, at the likely values.
+    pub rotor: AngularSpeed,
+    /// What holds it where it is.
+    pub limit: Limit,
+    /// How it fares.
+    pub verdict: Verdict,
+    /// What a user must know beside the figures.
+    pub warnings: Vec<Warning>,
+}
+
+/// Something unusual, beside a result that stands.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Warning {
+    /// Nothing turns.
+    Stalled(Stall),
+    /// The rotor turns too slowly to work properly.
+    RotorTooSlow {
+        /// What it reaches.
+        speed: AngularSpeed,
+        /// What it needs.
+        lowest: AngularSpeed,
+    },
+    /// The rotor would turn faster than it may.
+    RotorTooFast {
+        /// What it reaches.
+        speed: AngularSpeed,
+        /// What it may.
+        highest: AngularSpeed,
+    },
+    /// More flow comes than the motor can swallow.
+    FlowDiverted {
+        /// What comes.
+        comes: Flow,
+        /// What the motor takes.
+        used: Flow,
+    },
+}
+
+impl RouteResult {
+    /// The run, where it can be hooked up.
+    pub fn run(&self) -> Option<&Run> {
+        match &self.outcome {
+            Outcome::Runs(run) => Some(run),
+            Outcome::NoFit(_) => None,
+        }
+    }
+}
+
+impl Comparison {
+    /// The result of one route.
+    pub fn route(&self, route: RouteId) -> Option<&RouteResult> {
+        self.routes.iter().find(|result| result.route == route)
+    }
+
+    /// The routes that can be hooked up, most delivered first.
+    pub fn ranked(&self) -> Vec<(RouteId, &Run)> {
+        let mut runs: Vec<_> = self
+            .routes
+            .iter()
+            .filter_map(|result| Some((result.route, result.run()?)))
+            .collect();
+        runs.sort_by(|(_, a), (_, b)| {
+            let (a, b) = (a.delivered.likely.to_si(), b.delivered.likely.to_si());
+            b.total_cmp(&a)
+        });
+        runs
+    }
+}
+
+/// Compares all routes.
+///
+/// # Errors
+/// Every setting that is out of its range.
+pub fn compare(
+    machine: &Machine,
+    implement: &Implement,
+    kits: &[Kit],
+    settings: &Settings,
+) -> Result<Comparison, Vec<Fault>> {
+    settings.check(machine)?;
+    let engine_speed = settings.engine_speed_for(machine);
+    Ok(Comparison {
+        engine_speed,
+        engine: machine.engine.net_at(engine_speed),
+        need: implement.need,
+        routes: RouteId::ALL
+            .iter()
+            .map(|route| RouteResult {
+                route: *route,
+                outcome: evaluate(*route, machine, implement, kits, settings),
+            })
+            .collect(),
+    })
+}
+
+/// One route, with that of the kits which delivers most. The settings must have been checked.
+pub fn evaluate(
+    route: RouteId,
+    machine: &Machine,
+    implement: &Implement,
+    kits: &[Kit],
+    settings: &Settings,
+) -> Outcome {
+    let hookup = |kit| Hookup {
+        machine,
+        implement,
+        kit,
+        settings,
+    };
+    let mut best: Option<Run> = None;
+    let mut reasons: Option<Vec<NoFit>> = None;
+    for kit in kits.iter().filter(|kit| kit.routes.contains(&route)) {
+        match assemble(route.parts(), hookup(Some(kit))) {
+            // The kit that comes nearest says what is in the way.
+            Err(why) => {
+                reasons = Some(match reasons {
+                    Some(fewer) if fewer.len() <= why.len() => fewer,
+                    _ => why,
+                });
+            }
+            Ok(stages) => {
+                let Some(run) = run_three(&stages, kit, machine, implement, settings) else {
+                    continue;
+                };
+                if best
+                    .as_ref()
+                    .is_none_or(|best| run.delivered.likely > best.delivered.likely)
+                {
+                    best = Some(run);
+                }
+            }
+        }
+    }
+    match (best, reasons) {
+        (Some(run), _) => Outcome::Runs(Box::new(run)),
+        (None, Some(reasons)) => Outcome::NoFit(reasons),
+        (None, None) => match assemble(route.parts(), hookup(None)) {
+            Err(reasons) => Outcome::NoFit(reasons),
+            Ok(_) => Outcome::NoFit(vec![NoFit::NoKit]),
+        },
+    }
+}
+
+/// Low, likely and high of one hook-up. `None` only where a route's list of parts is itself wrong.
+fn run_three(
+    stages: &[Stage],
+    kit: &Kit,
+    machine: &Machine,
+    implement: &Implement,
+    settings: &Settings,
+) -> Option<Run> {
+    let speed = settings.engine_speed_for(machine);
+    let available = machine.engine.net_at(speed);
+    let ledger = |scenario| run(stages, available.at(scenario), speed, scenario).ok();
+    let delivered = |ledger: &Ledger| ledger.delivered().map_or(Power::ZERO, |drive| drive.power);
+    let likely = ledger(Scenario::Likely)?;
+    let delivered = Spread::around(
+        delivered(&ledger(Scenario::Low)?),
+        delivered(&likely),
+        delivered(&ledger(Scenario::High)?),
+    );
+    let rotor = likely
+        .delivered()
+        .and_then(|drive| drive.rate.turning().ok())
+        .unwrap_or(AngularSpeed::ZERO);
+    let limit = binding(&likely, rotor, implement);
+    let mut verdict = Verdict::of(delivered, implement.need);
+    if rotor < implement.rotor.lowest {
+        verdict = verdict.at_most(Standing::Labours);
+    }
+    Some(Run {
+        kit: kit.id.clone(),
+        delivered,
+        rotor,
+        limit,
+        verdict,
+        warnings: warnings(&likely, rotor, implement),
+        ledger: likely,
+    })
+}
+
+/// The limit that binds: where pressure holds the torque but the speed is the shorter of the two,
+/// it's the flow.
+fn binding(ledger: &Ledger, rotor: AngularSpeed, implement: &Implement) -> Limit {
+    let (Limit::Pressure, Some(drive)) = (ledger.limit, ledger.delivered()) else {
+        return ledger.limit;
+    };
+    // n/n_r against T/T_need, T_need = P_need/ω_r; P = T·ω
+    let speed = rotor / implement.rotor.rated;
+    let torque = (drive.power / implement.need.likely) / speed;
+    if speed < 1.0 && speed < torque {
+        Limit::Flow
+    } else {
+        Limit::Pressure
+    }
+}
+
+fn warnings(ledger: &Ledger, rotor: AngularSpeed, implement: &Implement) -> Vec<Warning> {
+    let mut warnings = Vec::new();
+    if let Some(stall) = ledger.stall {
+        warnings.push(Warning::Stalled(stall));
+        return warnings;
+    }
+    let bounds = &implement.rotor;
+    if rotor < bounds.lowest {
+        warnings.push(Warning::RotorTooSlow {
+            speed: rotor,
+            lowest: bounds.lowest,
+        });
+    }
+    // A thousandth more is rounding: the flow is held where the rotor has its highest speed.
+    if rotor > bounds.highest * 1.001 {
+        warnings.push(Warning::RotorTooFast {
+            speed: rotor,
+            highest: bounds.highest,
+        });
+    }
+    for passage in &ledger.passages {
+        if let (StageKind::Divert, Rate::Flowing(comes), Rate::Flowing(used)) =
+            (passage.stage.kind(), passage.takes.rate, passage.gives.rate)
+            && used < comes
+        {
+            warnings.push(Warning::FlowDiverted { comes, used });
+        }
+    }
+    warnings
+}

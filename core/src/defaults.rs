@@ -1,0 +1,72 @@
+//! Figures used where a yard has none of its own: each low, likely and high, with its source.
+
+use crate::quantity::{AngularSpeed, Density, Flow, Power, Pressure, Viscosity};
+use crate::source::Source;
+use crate::spread::Spread;
+use crate::stage::gear::GearKind;
+
+/// PTO power over net engine power at the same engine speed.
+pub const PTO_TRAIN: Spread<f64> = Spread::new(0.83, 0.86, 0.90, Source::RatingRule);
+
+/// Volumetric efficiency of a pump. With [`PUMP_HYDRO_MECHANICAL`] the overall efficiency is 0.80,
+/// 0.90 and 0.95: the band of the source about the trade's tenth lost.
+pub const PUMP_VOLUMETRIC: Spread<f64> = Spread::new(0.895, 0.95, 0.975, Source::PumpReference);
+/// Hydro-mechanical efficiency of a pump.
+pub const PUMP_HYDRO_MECHANICAL: Spread<f64> =
+    Spread::new(0.895, 0.95, 0.975, Source::PumpReference);
+
+/// Volumetric efficiency of a motor. With [`MOTOR_HYDRO_MECHANICAL`] the overall efficiency is
+/// 0.75, 0.89 and 0.92: the band of the source about the trade's tenth lost.
+pub const MOTOR_VOLUMETRIC: Spread<f64> = Spread::new(0.88, 0.95, 0.96, Source::MotorArticle);
+/// Hydro-mechanical efficiency of a motor.
+pub const MOTOR_HYDRO_MECHANICAL: Spread<f64> =
+    Spread::new(0.855, 0.94, 0.96, Source::MotorArticle);
+
+/// Pressure that one coupler takes at [`COUPLER_FLOW`].
+pub fn coupler_drop() -> Spread<Pressure> {
+    Spread::new(0.8, 1.2, 1.5, Source::CouplerTable).map(Pressure::bar)
+}
+
+/// Rated flow of a coupler of size 12.5.
+pub fn coupler_flow() -> Flow {
+    Flow::litres_per_minute(45.0)
+}
+
+/// Viscosity of the oil at work: ISO VG 46, hot to lukewarm.
+pub fn viscosity() -> Spread<Viscosity> {
+    Spread::new(18.0, 30.0, 46.0, Source::ViscosityChart).map(Viscosity::centistokes)
+}
+
+/// Density of mineral hydraulic oil: from memory.
+pub fn density() -> Density {
+    Density::kilograms_per_cubic_metre(870.0)
+}
+
+/// Efficiency by kind of gear.
+pub fn gear_efficiency(kind: GearKind) -> Spread<f64> {
+    match kind {
+        GearKind::Spur => Spread::new(0.94, 0.96, 0.98, Source::GearNote),
+        GearKind::Bevel => Spread::new(0.93, 0.95, 0.97, Source::GearNote),
+        GearKind::SpiralBevel => Spread::new(0.95, 0.97, 0.99, Source::GearNote),
+        GearKind::Worm => Spread::new(0.50, 0.75, 0.90, Source::GearNote),
+        GearKind::Belt => Spread::new(0.93, 0.955, 0.98, Source::BeltSheet),
+        GearKind::Chain => Spread::new(0.97, 0.98, 0.99, Source::FromMemory),
+        // Two universal joints of 0.98 to 0.995 each.
+        GearKind::JointShaft => Spread::new(0.96, 0.98, 0.99, Source::FromMemory),
+        GearKind::Direct => Spread::exact(1.0, Source::Judgement),
+    }
+}
+
+/// The most power that a PTO shaft's type is made for, by its rated speed, where one is known.
+pub fn shaft_rating(rated: AngularSpeed) -> Option<Spread<Power>> {
+    // ISO 500 type 1 at 540 rpm: 60 kW; type 2 at 1000 rpm: 115 kW.
+    let kilowatts = match rated.to_rpm() {
+        rpm if (500.0..=600.0).contains(&rpm) => 60.0,
+        rpm if (900.0..=1100.0).contains(&rpm) => 115.0,
+        _ => return None,
+    };
+    Some(Spread::exact(
+        Power::kilowatts(kilowatts),
+        Source::FromMemory,
+    ))
+}

@@ -1,0 +1,100 @@
+//! What one stage hands to the next: power, at a speed or a flow.
+
+use crate::quantity::{AngularSpeed, Flow, Power, Pressure, Torque};
+use crate::units::Quantity;
+
+/// How fast: a shaft's speed or an oil flow. It follows from the engine's speed alone.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Rate {
+    /// A turning shaft.
+    Turning(AngularSpeed),
+    /// Oil in a line.
+    Flowing(Flow),
+}
+
+impl Rate {
+    /// The shaft's speed.
+    ///
+    /// # Errors
+    /// [`Stall::NotJoined`] where oil flows.
+    pub fn turning(self) -> Result<AngularSpeed, Stall> {
+        match self {
+            Self::Turning(speed) => Ok(speed),
+            Self::Flowing(_) => Err(Stall::NotJoined),
+        }
+    }
+
+    /// The flow.
+    ///
+    /// # Errors
+    /// [`Stall::NotJoined`] where a shaft turns.
+    pub fn flowing(self) -> Result<Flow, Stall> {
+        match self {
+            Self::Flowing(flow) => Ok(flow),
+            Self::Turning(_) => Err(Stall::NotJoined),
+        }
+    }
+
+    /// As a quantity to show.
+    pub fn quantity(self) -> Quantity {
+        match self {
+            Self::Turning(speed) => Quantity::Speed(speed),
+            Self::Flowing(flow) => Quantity::Flow(flow),
+        }
+    }
+}
+
+/// Power at a speed or a flow.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Drive {
+    /// How fast.
+    pub rate: Rate,
+    /// How much.
+    pub power: Power,
+}
+
+impl Drive {
+    /// How hard: the torque or the pressure. Zero where nothing moves.
+    ///
+    /// Equation: T = P/ω, p = P/Q. Units: SI. Valid range: any. Source: definition.
+    pub fn effort(self) -> Quantity {
+        match self.rate {
+            // T = P/ω
+            Rate::Turning(speed) if speed > AngularSpeed::ZERO => {
+                Quantity::Torque(self.power / speed)
+            }
+            // p = P/Q
+            Rate::Flowing(flow) if flow > Flow::ZERO => Quantity::Pressure(self.power / flow),
+            Rate::Turning(_) => Quantity::Torque(Torque::ZERO),
+            Rate::Flowing(_) => Quantity::Pressure(Pressure::ZERO),
+        }
+    }
+}
+
+/// What holds a route where it is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Limit {
+    /// The engine gives no more at this speed.
+    Engine,
+    /// A shaft or a box must not take more.
+    ShaftRating,
+    /// The flow sets the speed, and it's short.
+    Flow,
+    /// The pressure sets the torque, and it's short.
+    Pressure,
+    /// The oil would get too hot.
+    OilHeat,
+    /// The implement must not take more.
+    Implement,
+}
+
+/// Why nothing arrives though everything is joined up.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Stall {
+    /// Steering takes all the flow that there is.
+    NoFlowLeft,
+    /// Hoses and couplers eat all the pressure that there is.
+    NoPressureLeft,
+    /// A stage for oil was joined to a shaft or the other way: a route is built wrongly.
+    NotJoined,
+}

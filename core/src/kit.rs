@@ -1,0 +1,70 @@
+//! Hardware that a route needs beside machine and implement.
+
+use crate::defaults;
+use crate::physics::line::Pipe;
+use crate::quantity::{AngularSpeed, Displacement, Flow, Pressure};
+use crate::route::RouteId;
+use crate::spread::Spread;
+use crate::stage::gear::Gear;
+use crate::stage::hoses::Hoses;
+
+/// A kit, checked.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Kit {
+    /// Identifier in its yard.
+    pub id: String,
+    /// Name for people.
+    pub name: String,
+    /// The routes that it serves.
+    pub routes: Vec<RouteId>,
+    /// The PTO speed that it's built for, where it takes a PTO of one speed.
+    pub pto_speed: Option<AngularSpeed>,
+    /// Mechanical steps from the PTO on, in order.
+    pub drive: Vec<Gear>,
+    /// Its own pump.
+    pub pump: Option<KitPump>,
+    /// Its hoses and couplers.
+    pub hoses: Option<KitHoses>,
+}
+
+/// A pump that a kit brings, with its own reservoir.
+#[derive(Clone, Debug, PartialEq)]
+pub struct KitPump {
+    /// Displacement per revolution.
+    pub displacement: Displacement,
+    /// Highest speed.
+    pub highest: AngularSpeed,
+    /// Relief pressure.
+    pub relief: Spread<Pressure>,
+    /// Volumetric efficiency.
+    pub volumetric: Spread<f64>,
+    /// Hydro-mechanical efficiency.
+    pub hydro_mechanical: Spread<f64>,
+}
+
+/// A pair of hoses that a kit brings.
+#[derive(Clone, Debug, PartialEq)]
+pub struct KitHoses {
+    /// One hose, one way.
+    pub hose: Pipe,
+    /// Couplers passed, both ways together.
+    pub couplers: f64,
+    /// Pressure that one takes at its rated flow.
+    pub coupler_drop: Spread<Pressure>,
+    /// That rated flow.
+    pub coupler_flow: Flow,
+}
+
+impl KitHoses {
+    /// These hoses with the default oil in them.
+    pub fn filled(&self) -> Hoses {
+        Hoses {
+            hose: self.hose,
+            couplers: self.couplers,
+            coupler_drop: self.coupler_drop,
+            coupler_flow: self.coupler_flow,
+            viscosity: defaults::viscosity(),
+            density: defaults::density(),
+        }
+    }
+}

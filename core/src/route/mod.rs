@@ -1,0 +1,62 @@
+//! The routes, as data: each is a list of parts that machine, kit and implement bring.
+//! A new route is a new variant and a new list here.
+
+pub mod part;
+
+use crate::implement::Place;
+use crate::machine::{MachineKind, Outlet};
+use crate::words::words;
+use part::Part;
+
+words! {
+    /// One way from the engine to the implement's shaft.
+    RouteId {
+        /// Engine, PTO train, joints, implement's gearbox.
+        RearShaft = "rear_shaft",
+        /// Engine, mid-PTO gears, short shaft, subframe box.
+        MidShaft = "mid_shaft",
+        /// Engine, PTO train, turning box, long shaft under the machine, front box.
+        TurnedForward = "turned_forward",
+        /// Engine, machine's pump, steering's share, hoses, motor.
+        MachineHydraulics = "machine_hydraulics",
+        /// Engine, PTO train, speed-increasing box, pump with its own reservoir, hoses, motor.
+        PumpPack = "pump_pack",
+        /// A skid steer's standard-flow or high-flow circuit.
+        SkidSteer = "skid_steer",
+    }
+}
+
+impl RouteId {
+    /// The parts in order, from the engine on.
+    pub fn parts(self) -> &'static [Part] {
+        match self {
+            Self::RearShaft => &[Part::RearPto, Part::KitDrive, Part::Shaft(Place::Rear)],
+            Self::MidShaft => &[Part::MidPto, Part::KitDrive, Part::Shaft(Place::Front)],
+            Self::TurnedForward => &[Part::RearPto, Part::KitDrive, Part::Shaft(Place::Front)],
+            Self::MachineHydraulics => &[
+                Part::Kind(MachineKind::Tractor),
+                Part::Circuit(&[Outlet::Remotes]),
+                Part::Hoses,
+                Part::Motor,
+            ],
+            Self::PumpPack => &[
+                Part::RearPto,
+                Part::KitDrive,
+                Part::KitPump,
+                Part::Hoses,
+                Part::Motor,
+            ],
+            Self::SkidSteer => &[
+                Part::Kind(MachineKind::SkidSteer),
+                Part::Circuit(&[Outlet::HighFlow, Outlet::StandardFlow]),
+                Part::Hoses,
+                Part::Motor,
+            ],
+        }
+    }
+
+    /// Whether oil carries the power on a part of the way.
+    pub fn needs_oil(self) -> bool {
+        self.parts().contains(&Part::Hoses)
+    }
+}

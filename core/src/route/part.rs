@@ -1,0 +1,303 @@
+//! What each part of a route adds: stages, or the reason why it can't be there.
+
+use crate::implement::{Implement, InputMotor, InputShaft, Place};
+use crate::kit::{Kit, KitHoses, KitPump};
+use crate::machine::{Circuit, Machine, MachineKind, Outlet, Pto, SteeringShare};
+use crate::quantity::{AngularSpeed, Displacement};
+use crate::settings::Settings;
+use crate::stage::Stage;
+use crate::stage::divert::Divert;
+use crate::stage::gear::Gear;
+use crate::stage::motor::Motor;
+use crate::stage::pump::{Pump, PumpFlow};
+use crate::stage::steering::Steering;
+
+/// A part of a route.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Part {
+    /// The machine must be of this kind; adds nothing.
+    Kind(MachineKind),
+    /// The train to the rear PTO.
+    RearPto,
+    /// The train to the mid PTO.
+    MidPto,
+    /// The machine's pump and what steering takes: the outlet that is set, else the first there.
+    Circuit(&'static [Outlet]),
+    /// The kit's mechanical steps.
+    KitDrive,
+    /// The kit's own pump.
+    KitPump,
+    /// What the motor can't swallow, and the kit's hoses.
+    Hoses,
+    /// The implement's input shaft at this end, and its way to the rotor.
+    Shaft(Place),
+    /// The implement's motor, and its way to the rotor.
+    Motor,
+}
+
+/// Why a route can't be had.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum NoFit {
+    /// Only a machine of this kind has such a circuit.
+    WrongKind(MachineKind),
+    /// The machine has no rear PTO.
+    NoRearPto,
+    /// The machine has no mid PTO.
+    NoMidPto,
+    /// The machine has no outlet for an implement's oil.
+    NoOutlet,
+    /// The implement can't be had with an input shaft for this end.
+    NoShaft(Place),
+    /// The implement can't be had with a hydraulic motor.
+    NoMotor,
+    /// The yard has no kit for it.
+    NoKit,
+    /// The kit is built for another PTO speed.
+    KitForOtherPto {
+        /// The PTO's rated speed.
+        brings: AngularSpeed,
+        /// The speed that the kit is built for.
+        needs: AngularSpeed,
+    },
+    /// The kit's pump would turn faster than it may.
+    PumpTooFast {
+        /// What PTO and kit bring at the PTO's rated speed.
+        brings: AngularSpeed,
+        /// What the pump may.
+        highest: AngularSpeed,
+    },
+    /// The shaft would turn at another speed than the implement is built for.
+    WrongSpeed {
+        /// What kit and PTO bring at the PTO's rated speed.
+        brings: AngularSpeed,
+        /// What the implement's nearest input needs.
+        needs: AngularSpeed,
+    },
+}
+
+/// Brought over needed input speed, both rated, that can still be worked with: this project's
+/// judgement.
+const SPEED_FITS: core::ops::RangeInclusive<f64> = 0.8..=1.1;
+
+/// The PTO's rated speed over the one that a kit is built for: this project's judgement.
+const KIT_FITS: core::ops::RangeInclusive<f64> = 0.95..=1.05;
+
+/// A machine, an implement and a kit, joined up along a route.
+#[derive(Clone, Copy, Debug)]
+pub struct Hookup<'a> {
+    /// What supplies the power.
+    pub machine: &'a Machine,
+    /// What uses it.
+    pub implement: &'a Implement,
+    /// What joins them, where the yard has something.
+    pub kit: Option<&'a Kit>,
+    /// What the user has turned.
+    pub settings: &'a Settings,
+}
+
+/// Stages and reasons as the parts add them.
+#[derive(Debug, Default)]
+struct Assembly {
+    stages: Vec<Stage>,
+    reasons: Vec<NoFit>,
+    /// Speed of the shaft reached so far when the PTO has its rated speed.
+    rated: Option<AngularSpeed>,
+}
+
+/// Joins up a route.
+///
+/// # Errors
+/// Every reason why it can't be had.
+pub fn assemble(parts: &[Part], hookup: Hookup<'_>) -> Result<Vec<Stage>, Vec<NoFit>> {
+    let mut assembly = Assembly::default();
+    if hookup.kit.is_none() {
+        assembly.reasons.push(NoFit::NoKit);
+    }
+    for part in parts {
+        part.add(hookup, &mut assembly);
+    }
+    if assembly.reasons.is_empty() {
+        Ok(assembly.stages)
+    } else {
+        Err(assembly.reasons)
+    }
+}
+
+impl Part {
+    fn add(self, hookup: Hookup<'_>, to: &mut Assembly) {
+        let Hookup {
+            machine,
+            implement,
+            kit,
+            settings,
+        } = hookup;
+        match self {
+            Self::Kind(kind) if machine.kind == kind => {}
+            Self::Kind(kind) => to.reasons.push(NoFit::WrongKind(kind)),
+            Self::RearPto => to.pto(machine, machine.rear_pto.as_ref(), NoFit::NoRearPto),
+            Self::MidPto => to.pto(machine, machine.mid_pto.as_ref(), NoFit::NoMidPto),
+            Self::Circuit(outlets) => match circuit(machine, outlets, settings) {
+                // The wrong kind of machine says it already.
+                None if !to.reasons.is_empty() => {}
+                None => to.reasons.push(NoFit::NoOutlet),
+                Some(circuit) => to.circuit(circuit, settings),
+            },
+            Self::KitDrive => {
+                if let Some((brings, needs)) = to.rated.zip(kit.and_then(|kit| kit.pto_speed))
+                    && !KIT_FITS.contains(&(brings / needs))
+                {
+                    to.reasons.push(NoFit::KitForOtherPto { brings, needs });
+                }
+                for gear in kit.into_iter().flat_map(|kit| &kit.drive) {
+                    to.gear(gear.clone());
+                }
+            }
+            Self::KitPump => {
+                if let Some(pump) = kit.and_then(|kit| kit.pump.as_ref()) {
+                    to.kit_pump(pump, settings);
+                }
+            }
+            Self::Hoses => {
+                if let Some(hoses) = kit.and_then(|kit| kit.hoses.as_ref()) {
+                    to.hoses(hoses, implement);
+                }
+            }
+            Self::Shaft(place) => to.shaft(implement, place),
+            Self::Motor => match &implement.motor {
+                None => to.reasons.push(NoFit::NoMotor),
+                Some(motor) => to.motor(motor, implement),
+            },
+        }
+    }
+}
+
+/// The outlet that is set, where the machine has it, else its first of these.
+pub fn circuit<'a>(
+    machine: &'a Machine,
+    outlets: &[Outlet],
+    settings: &Settings,
+) -> Option<&'a Circuit> {
+    let wished = settings.outlet.filter(|outlet| outlets.contains(outlet));
+    wished
+        .iter()
+        .chain(outlets)
+        .find_map(|outlet| machine.circuit(*outlet))
+}
+
+impl Assembly {
+    fn gear(&mut self, gear: Gear) {
+        self.rated = self.rated.map(|speed| speed * gear.ratio);
+        self.stages.push(Stage::Gear(gear));
+    }
+
+    fn pto(&mut self, machine: &Machine, pto: Option<&Pto>, missing: NoFit) {
+        match pto {
+            None => self.reasons.push(missing),
+            Some(pto) => {
+                self.stages.push(Stage::Gear(pto.train(&machine.engine)));
+                self.rated = Some(pto.rated);
+            }
+        }
+    }
+
+    fn circuit(&mut self, circuit: &Circuit, settings: &Settings) {
+        let flow = match settings.own.flow {
+            None => circuit.flow,
+            Some(flow) => circuit.flow.moved_to(flow),
+        };
+        let (less, steering) = match circuit.steering {
+            SteeringShare::SeparatePump => (None, None),
+            SteeringShare::Summed(flow) => (Some(flow), None),
+            SteeringShare::FixedPriority(flow) => (None, Some(Steering::FixedPriority(flow))),
+            SteeringShare::LoadSensingPriority => (None, Some(Steering::LoadSensing)),
+        };
+        self.stages.push(Stage::Pump(Pump {
+            flow: PumpFlow::Sheet {
+                flow,
+                at: circuit.engine_speed,
+                less,
+            },
+            volumetric: circuit.volumetric,
+            hydro_mechanical: circuit.hydro_mechanical,
+            relief: match settings.own.relief {
+                None => circuit.relief,
+                Some(relief) => circuit.relief.moved_to(relief),
+            },
+        }));
+        self.stages.extend(steering.map(Stage::Steering));
+    }
+
+    fn kit_pump(&mut self, pump: &KitPump, settings: &Settings) {
+        if let Some(brings) = self.rated.filter(|speed| *speed > pump.highest) {
+            self.reasons.push(NoFit::PumpTooFast {
+                brings,
+                highest: pump.highest,
+            });
+        }
+        // V = Q/(n·ηv) for a wished flow at the PTO's rated speed.
+        let wished = self.rated.zip(settings.pack.flow).map(|(speed, flow)| {
+            let unit = Displacement::cubic_metres(1.0);
+            unit * (flow / (unit * speed * pump.volumetric.likely))
+        });
+        self.stages.push(Stage::Pump(Pump {
+            flow: PumpFlow::Displacement(wished.unwrap_or(pump.displacement)),
+            volumetric: pump.volumetric,
+            hydro_mechanical: pump.hydro_mechanical,
+            relief: match settings.pack.relief {
+                None => pump.relief,
+                Some(relief) => pump.relief.moved_to(relief),
+            },
+        }));
+    }
+
+    fn hoses(&mut self, hoses: &KitHoses, implement: &Implement) {
+        if let Some(motor) = &implement.motor {
+            self.stages.push(Stage::Divert(Divert {
+                highest_flow: motor.highest_flow,
+                displacement: motor.displacement,
+                volumetric: motor.volumetric,
+                highest_speed: implement.rotor.highest / motor.ratio,
+            }));
+        }
+        self.stages.push(Stage::Hoses(hoses.filled()));
+    }
+
+    fn motor(&mut self, motor: &InputMotor, implement: &Implement) {
+        self.stages.push(Stage::Motor(Motor {
+            displacement: motor.displacement,
+            volumetric: motor.volumetric,
+            hydro_mechanical: motor.hydro_mechanical,
+            highest: motor.highest_pressure,
+        }));
+        let steps = implement.from_motor(motor);
+        self.stages.extend(steps.into_iter().map(Stage::Gear));
+    }
+
+    fn shaft(&mut self, implement: &Implement, place: Place) {
+        let at_place = || implement.shafts.iter().filter(|shaft| shaft.place == place);
+        let Some(brings) = self.rated else {
+            // Without a PTO the speed is unknown: only say whether the implement has a shaft.
+            if at_place().next().is_none() {
+                self.reasons.push(NoFit::NoShaft(place));
+            }
+            return;
+        };
+        // How far off in proportion, in either direction.
+        let misfit = |shaft: &&InputShaft| {
+            let ratio = brings / shaft.speed;
+            ratio.max(1.0 / ratio)
+        };
+        match at_place().min_by(|a, b| misfit(a).total_cmp(&misfit(b))) {
+            None => self.reasons.push(NoFit::NoShaft(place)),
+            Some(shaft) if SPEED_FITS.contains(&(brings / shaft.speed)) => {
+                for gear in implement.from_shaft(shaft) {
+                    self.gear(gear);
+                }
+            }
+            Some(shaft) => self.reasons.push(NoFit::WrongSpeed {
+                brings,
+                needs: shaft.speed,
+            }),
+        }
+    }
+}

@@ -1,0 +1,93 @@
+//! A gear pair, gear train, belt, chain, joint or plain shaft.
+
+use super::{Pass, StageKind, StagePhysics};
+use crate::drive::{Drive, Limit, Rate, Stall};
+use crate::formula::{Figure, Formula};
+use crate::quantity::{Power, Torque};
+use crate::spread::{Scenario, Spread};
+use crate::units::Quantity;
+use crate::words::words;
+
+words! {
+    /// A mechanical step as files name it.
+    GearKind {
+        /// Spur or helical gears.
+        Spur = "spur",
+        /// Straight bevel gears.
+        Bevel = "bevel",
+        /// Spiral bevel gears.
+        SpiralBevel = "spiral_bevel",
+        /// A worm.
+        Worm = "worm",
+        /// A V-belt.
+        Belt = "belt",
+        /// A roller chain.
+        Chain = "chain",
+        /// A joint shaft with its two universal joints.
+        JointShaft = "joint_shaft",
+        /// Keyed or flanged straight on: nothing in between.
+        Direct = "direct",
+    }
+}
+
+/// What a mechanical step is in its route.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum GearRole {
+    /// The machine's own train from engine to PTO shaft.
+    PtoTrain,
+    /// The implement's own input shaft, whose rating must be kept.
+    InputShaft,
+    /// A step that a kit or an implement brings.
+    Step(GearKind),
+}
+
+/// A step that stays mechanical.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Gear {
+    /// What it is.
+    pub role: GearRole,
+    /// Speed out over speed in, above zero.
+    pub ratio: f64,
+    /// Part of the power handed on, above 0 to 1.
+    pub efficiency: Spread<f64>,
+    /// The most torque on its output shaft, and whose limit that is.
+    pub rating: Option<(Spread<Torque>, Limit)>,
+}
+
+impl StagePhysics for Gear {
+    fn kind(&self) -> StageKind {
+        StageKind::Gear(self.role)
+    }
+
+    fn pass(&self, rate: Rate, scenario: Scenario) -> Result<Pass, Stall> {
+        // ω₂ = i·ω₁
+        let speed = rate.turning()? * self.ratio;
+        Ok(Pass {
+            rate: Rate::Turning(speed),
+            // P₂ = P₁·η
+            share: self.efficiency.at(scenario),
+            toll: Power::ZERO,
+            // P₂ ≤ T_r·ω₂
+            cap: self
+                .rating
+                .map(|(torque, limit)| (torque.at(scenario) * speed, limit)),
+        })
+    }
+
+    fn formulas(&self, takes: Drive, gives: Drive) -> Vec<Formula> {
+        let mut formulas = vec![
+            Formula::new(Figure::power_out(gives), Figure::power_in(takes))
+                .then("·", Figure::spread("η", self.efficiency, Quantity::Ratio)),
+        ];
+        if let Rate::Turning(out) = gives.rate {
+            formulas.push(
+                Formula::new(
+                    Figure::computed("T₂", gives.effort()),
+                    Figure::power_out(gives),
+                )
+                .then("/", Figure::computed("ω₂", Quantity::Speed(out))),
+            );
+        }
+        formulas
+    }
+}

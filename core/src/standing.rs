@@ -1,0 +1,73 @@
+//! How a route fares against the need.
+
+use crate::quantity::Power;
+use crate::spread::Spread;
+
+/// In words: from delivered over needed. The bands are this project's judgement.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Standing {
+    /// Below 0.4 of the need: the work can't be done.
+    Starves,
+    /// From 0.4 of the need.
+    Labours,
+    /// From 0.7 of the need.
+    Slower,
+    /// The need is met.
+    Enough,
+    /// At least 1.15 times the need.
+    Ample,
+}
+
+/// Delivered over needed from which each standing holds, best first: this project's judgement.
+pub const BANDS: [(f64, Standing); 4] = [
+    (1.15, Standing::Ample),
+    (1.0, Standing::Enough),
+    (0.7, Standing::Slower),
+    (0.4, Standing::Labours),
+];
+
+impl Standing {
+    /// The standing of a ratio of delivered to needed power.
+    pub fn of(ratio: f64) -> Self {
+        BANDS
+            .into_iter()
+            .find(|(from, _)| ratio >= *from)
+            .map_or(Self::Starves, |(_, standing)| standing)
+    }
+}
+
+/// The standing at the likely values, and at the poorest and best pairing of the ranges.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Verdict {
+    /// Delivered over needed, both likely.
+    pub ratio: f64,
+    /// At the likely values.
+    pub likely: Standing,
+    /// Least delivered against most needed.
+    pub poorest: Standing,
+    /// Most delivered against least needed.
+    pub best: Standing,
+}
+
+impl Verdict {
+    /// Holds what is delivered against what is needed. Valid for a need above zero.
+    pub fn of(delivered: Spread<Power>, need: Spread<Power>) -> Self {
+        let ratio = delivered.likely / need.likely;
+        Self {
+            ratio,
+            likely: Standing::of(ratio),
+            poorest: Standing::of(delivered.low / need.high),
+            best: Standing::of(delivered.high / need.low),
+        }
+    }
+
+    /// The same, but no better than a standing.
+    pub fn at_most(self, most: Standing) -> Self {
+        Self {
+            likely: self.likely.min(most),
+            poorest: self.poorest.min(most),
+            best: self.best.min(most),
+            ..self
+        }
+    }
+}

@@ -1,0 +1,33 @@
+//! Enums whose variants stand as words in files: each word is written once.
+
+/// Defines an enum with the word that a file uses for each variant.
+macro_rules! words {
+    (
+        $(#[$doc:meta])*
+        $name:ident { $( $(#[$variant_doc:meta])* $variant:ident = $word:literal, )+ }
+    ) => {
+        $(#[$doc])*
+        #[derive(
+            Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash,
+            serde::Serialize, serde::Deserialize,
+        )]
+        pub enum $name {
+            $( $(#[$variant_doc])* #[serde(rename = $word)] $variant, )+
+        }
+
+        impl $name {
+            /// Every variant, in order.
+            pub const ALL: &[Self] = &[$( Self::$variant, )+];
+            /// Every variant's word, in the same order.
+            pub const WORDS: &[&str] = &[$( $word, )+];
+
+            /// The word that files use.
+            pub fn word(self) -> &'static str {
+                match self {
+                    $( Self::$variant => $word, )+
+                }
+            }
+        }
+    };
+}
+pub(crate) use words;

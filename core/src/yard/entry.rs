@@ -1,0 +1,271 @@
+//! The yard file as it is written: format version 1. Field names carry their units.
+//!
+//! Read only after [`super::rules`] has found nothing wrong with the shape and the ranges.
+
+use crate::implement::{ImplementKind, Place};
+use crate::machine::{MachineKind, Outlet, SteeringPolicy};
+use crate::route::RouteId;
+use crate::source::Source;
+use crate::stage::gear::GearKind;
+use serde::{Deserialize, Serialize};
+
+/// A whole yard file.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct YardEntry {
+    /// 1.
+    pub format_version: u32,
+    /// What the yard is called.
+    pub name: String,
+    /// Where it is.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub place: Option<String>,
+    /// True where the machines are made up.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub invented: Option<bool>,
+    /// What supplies the power.
+    pub machines: Vec<MachineEntry>,
+    /// What uses it.
+    pub implements: Vec<ImplementEntry>,
+    /// What joins them.
+    pub kits: Vec<KitEntry>,
+}
+
+/// A number, or three with their source.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(untagged)]
+pub enum UncertainEntry {
+    /// Known without a range.
+    One(f64),
+    /// Known within a range.
+    Three {
+        /// Lowest to expect.
+        low: f64,
+        /// To expect.
+        likely: f64,
+        /// Highest to expect.
+        high: f64,
+        /// Where the three come from.
+        #[serde(skip_serializing_if = "Option::is_none")]
+        source: Option<Source>,
+    },
+}
+
+/// A machine.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct MachineEntry {
+    /// Short identifier, unique in its list.
+    pub id: String,
+    /// Name for people.
+    pub name: String,
+    /// What it is.
+    pub kind: MachineKind,
+    /// Its engine.
+    pub engine: EngineEntry,
+    /// The rear PTO, if any.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub rear_pto: Option<PtoEntry>,
+    /// The mid PTO, if any.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub mid_pto: Option<PtoEntry>,
+    /// Outlets for implements.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub circuits: Vec<CircuitEntry>,
+}
+
+/// An engine.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct EngineEntry {
+    /// Net power at rated speed.
+    pub net_kw: UncertainEntry,
+    /// Rated speed.
+    pub rated_rpm: f64,
+    /// Lowest speed at which it may work under load.
+    pub lowest_rpm: f64,
+}
+
+/// A PTO.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct PtoEntry {
+    /// Its rated speed.
+    pub rpm: f64,
+    /// The engine speed for that.
+    pub engine_rpm: f64,
+    /// Tested power at the shaft.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub tested_kw: Option<UncertainEntry>,
+    /// The most power that the shaft is made for at its rated speed.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub rating_kw: Option<UncertainEntry>,
+}
+
+/// A hydraulic outlet with the pump behind it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct CircuitEntry {
+    /// Where the hoses plug in.
+    pub outlet: Outlet,
+    /// The sheet's flow.
+    pub flow_l_min: UncertainEntry,
+    /// The engine speed for that.
+    pub engine_rpm: f64,
+    /// Relief pressure.
+    pub relief_bar: UncertainEntry,
+    /// Steering's share.
+    pub steering: SteeringEntry,
+    /// Volumetric efficiency of the pump.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub volumetric: Option<UncertainEntry>,
+    /// Hydro-mechanical efficiency of the pump.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub hydro_mechanical: Option<UncertainEntry>,
+}
+
+/// Steering's share of a circuit.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SteeringEntry {
+    /// How steering gets its oil.
+    pub policy: SteeringPolicy,
+    /// The flow taken at every speed (fixed priority), or added into the sheet (summed).
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub flow_l_min: Option<UncertainEntry>,
+}
+
+/// An implement.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct ImplementEntry {
+    /// Short identifier, unique in its list.
+    pub id: String,
+    /// Name for people.
+    pub name: String,
+    /// What it does.
+    pub kind: ImplementKind,
+    /// Its rotor.
+    pub rotor: RotorEntry,
+    /// Power that the job needs at the rotor.
+    pub need_kw: UncertainEntry,
+    /// Shafts by which it can be driven.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub shafts: Vec<ShaftEntry>,
+    /// Motor by which it can be driven.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub motor: Option<MotorEntry>,
+}
+
+/// A rotor.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct RotorEntry {
+    /// Speed that it's built for.
+    pub rated_rpm: f64,
+    /// Lowest speed at which it works properly.
+    pub lowest_rpm: f64,
+    /// Highest speed allowed.
+    pub highest_rpm: f64,
+}
+
+/// An input shaft of an implement.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct ShaftEntry {
+    /// The end of the machine that it suits.
+    pub place: Place,
+    /// Speed of the input shaft at the rotor's rated speed.
+    pub rpm: f64,
+    /// From the input shaft to the rotor, without ratios: they follow from the two speeds.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub drive: Vec<GearKind>,
+    /// The most power that the input may take at its speed.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub rating_kw: Option<UncertainEntry>,
+}
+
+/// A hydraulic motor of an implement.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct MotorEntry {
+    /// Displacement per revolution.
+    pub displacement_cm3: f64,
+    /// Rotor speed over motor speed.
+    pub ratio: f64,
+    /// From the motor to the rotor.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub drive: Vec<GearKind>,
+    /// Highest flow.
+    pub highest_l_min: f64,
+    /// Highest pressure difference.
+    pub highest_bar: f64,
+    /// Volumetric efficiency.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub volumetric: Option<UncertainEntry>,
+    /// Hydro-mechanical efficiency.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub hydro_mechanical: Option<UncertainEntry>,
+}
+
+/// A kit.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct KitEntry {
+    /// Short identifier, unique in its list.
+    pub id: String,
+    /// Name for people.
+    pub name: String,
+    /// The routes that it serves.
+    pub routes: Vec<RouteId>,
+    /// The PTO speed that it's built for, where it takes a PTO.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub pto_rpm: Option<f64>,
+    /// Mechanical steps from the PTO on, in order.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub drive: Vec<GearEntry>,
+    /// Its own pump.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub pump: Option<PumpEntry>,
+    /// Its hoses and couplers.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub hoses: Option<HosesEntry>,
+}
+
+/// A mechanical step.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct GearEntry {
+    /// What it is.
+    pub kind: GearKind,
+    /// Speed out over speed in.
+    pub ratio: f64,
+    /// Efficiency.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub efficiency: Option<UncertainEntry>,
+    /// The most torque on its output shaft.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub rating_nm: Option<UncertainEntry>,
+}
+
+/// A kit's own pump.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct PumpEntry {
+    /// Displacement per revolution.
+    pub displacement_cm3: f64,
+    /// Highest speed.
+    pub highest_rpm: f64,
+    /// Relief pressure.
+    pub relief_bar: UncertainEntry,
+    /// Volumetric efficiency.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub volumetric: Option<UncertainEntry>,
+    /// Hydro-mechanical efficiency.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub hydro_mechanical: Option<UncertainEntry>,
+}
+
+/// A pair of hoses.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct HosesEntry {
+    /// Inner diameter.
+    pub bore_mm: f64,
+    /// Length one way.
+    pub length_m: f64,
+    /// Couplers passed, both ways together.
+    pub couplers: f64,
+    /// Pressure that one takes at its rated flow.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub coupler_bar: Option<UncertainEntry>,
+    /// That rated flow.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub coupler_l_min: Option<f64>,
+}

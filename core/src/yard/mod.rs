@@ -1,0 +1,156 @@
+//! The list of machines, implements and kits that the user works with, and the file it comes from.
+
+pub mod build;
+pub mod entry;
+pub mod report;
+pub mod rules;
+pub mod shape;
+
+use crate::fault::{Fault, Rule};
+use crate::implement::Implement;
+use crate::kit::Kit;
+use crate::machine::Machine;
+use entry::YardEntry;
+use report::Report;
+use serde_json::Value;
+use std::collections::HashSet;
+
+/// A yard, checked.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Yard {
+    /// What it is called.
+    pub name: String,
+    /// Where it is.
+    pub place: Option<String>,
+    /// Whether its machines are made up.
+    pub invented: bool,
+    /// What supplies the power. At least one.
+    pub machines: Vec<Machine>,
+    /// What uses it. At least one.
+    pub implements: Vec<Implement>,
+    /// What joins them.
+    pub kits: Vec<Kit>,
+}
+
+/// The built-in yard: invented machines in a made-up place.
+pub const DEMO: &str = include_str!("demo.json");
+
+impl Yard {
+    /// Reads a yard file.
+    ///
+    /// # Errors
+    /// Every fault of the file, with its path, what was found, what is allowed and a hint.
+    pub fn from_json(text: &str) -> Result<Self, Vec<Fault>> {
+        let mut report = Report::default();
+        if text.len() > rules::LARGEST_FILE {
+            let found = format!("{} bytes", text.len());
+            let hint = "This is larger than any yard: is it the right file?";
+            report.add("file", found, Rule::AtMost(rules::LARGEST_FILE), hint);
+            return Err(report.into_faults());
+        }
+        // Editors on some systems begin a file with a byte order mark.
+        let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+        let value: Value = match serde_json::from_str(text) {
+            Ok(value) => value,
+            Err(error) => {
+                let hint = "It isn't JSON: look for a missing comma, quote or bracket there.";
+                report.add("file", error.to_string(), Rule::Readable, hint);
+                return Err(report.into_faults());
+            }
+        };
+        let Value::Object(group) = &value else {
+            report.wrong_type("file", &value, "a yard { … }", "");
+            return Err(report.into_faults());
+        };
+        shape::check_group(group, rules::YARD, "", &mut report);
+        if !report.is_empty() {
+            return Err(report.into_faults());
+        }
+        match serde_json::from_value::<YardEntry>(value) {
+            Ok(entry) => Self::from_entry(&entry),
+            Err(error) => {
+                report.add("file", error.to_string(), Rule::Readable, "");
+                Err(report.into_faults())
+            }
+        }
+    }
+
+    fn from_entry(entry: &YardEntry) -> Result<Self, Vec<Fault>> {
+        let mut report = Report::default();
+        let yard = Self {
+            name: entry.name.clone(),
+            place: entry.place.clone(),
+            invented: entry.invented.unwrap_or(false),
+            machines: each(&entry.machines, "machines", build::machine, &mut report),
+            implements: each(
+                &entry.implements,
+                "implements",
+                build::implement,
+                &mut report,
+            ),
+            kits: each(&entry.kits, "kits", build::kit, &mut report),
+        };
+        unique(
+            "machines",
+            yard.machines.iter().map(|it| &it.id),
+            &mut report,
+        );
+        unique(
+            "implements",
+            yard.implements.iter().map(|it| &it.id),
+            &mut report,
+        );
+        unique("kits", yard.kits.iter().map(|it| &it.id), &mut report);
+        for (list, empty) in [
+            ("machines", yard.machines.is_empty()),
+            ("implements", yard.implements.is_empty()),
+        ] {
+            if empty {
+                report.add(list, "", Rule::NotEmpty, "A comparison needs at least one.");
+            }
+        }
+        if report.is_empty() {
+            Ok(yard)
+        } else {
+            Err(report.into_faults())
+        }
+    }
+
+    /// The machine with an identifier.
+    pub fn machine(&self, id: &str) -> Option<&Machine> {
+        self.machines.iter().find(|machine| machine.id == id)
+    }
+
+    /// The implement with an identifier.
+    pub fn implement(&self, id: &str) -> Option<&Implement> {
+        self.implements.iter().find(|implement| implement.id == id)
+    }
+
+    /// The kit with an identifier.
+    pub fn kit(&self, id: &str) -> Option<&Kit> {
+        self.kits.iter().find(|kit| kit.id == id)
+    }
+}
+
+fn each<E, T>(
+    entries: &[E],
+    list: &str,
+    build: fn(&E, &str, &mut Report) -> T,
+    report: &mut Report,
+) -> Vec<T> {
+    entries
+        .iter()
+        .enumerate()
+        .map(|(place, entry)| build(entry, &format!("{list}[{place}]"), report))
+        .collect()
+}
+
+fn unique<'a>(list: &str, ids: impl Iterator<Item = &'a String>, report: &mut Report) {
+    let mut seen = HashSet::new();
+    for (place, id) in ids.enumerate() {
+        if !seen.insert(id) {
+            let path = format!("{list}[{place}].id");
+            report.add(path, id, Rule::Unique, "Give each entry its own.");
+        }
+    }
+}
