@@ -3,5 +3,15 @@
 const address = (name) =>
   new URL(document.querySelector(`meta[name="${name}"]`).content, document.baseURI).href;
 
-const { default: start } = await import(address('page-code'));
-await start({ module_or_path: address('page-wasm') });
+try {
+  const { default: start } = await import(address('page-code'));
+  await start({ module_or_path: address('page-wasm') });
+} catch (fault) {
+  // Nothing of the page itself runs yet, so the message is made here.
+  const message = document.createElement('p');
+  message.setAttribute('role', 'alert');
+  message.textContent =
+    'Farend couldn’t start. Reload the page; if that doesn’t help, use a browser of 2023 or later.';
+  document.getElementById('loading')?.replaceChildren(message);
+  throw fault;
+}

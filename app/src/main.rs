@@ -1,6 +1,6 @@
-use leptos::prelude::*;
+//! Starts the page.
 
 fn main() {
     console_error_panic_hook::set_once();
-    leptos::mount::mount_to_body(|| view! { <main><h1>"Farend"</h1></main> });
+    farend_app::start();
 }

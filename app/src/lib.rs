@@ -1,0 +1,21 @@
+//! The page. It shows what `farend_core` computes and computes no physics itself.
+//!
+//! One way for data: the yard and the state are the only things stored ([`model::Model`]); all
+//! that is shown derives from them; only controls, links and files change them.
+
+mod browser;
+mod link;
+mod model;
+mod number;
+mod segments;
+mod text;
+mod view;
+
+pub use model::Model;
+pub use view::page::Page;
+
+/// Puts the page in the document, in place of what stood there while it loaded.
+pub fn start() {
+    browser::remove("loading");
+    leptos::mount::mount_to_body(Page);
+}

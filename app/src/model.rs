@@ -1,0 +1,302 @@
+//! What is stored, and what derives from it.
+
+use farend_core::compare::{Comparison, compare};
+use farend_core::fault::Fault;
+use farend_core::implement::Implement;
+use farend_core::kit::Kit;
+use farend_core::machine::Machine;
+use farend_core::route::RouteId;
+use farend_core::settings::{Control, Settings};
+use farend_core::state::{LinkFault, State};
+use farend_core::units::{Quantity, UnitSystem};
+use farend_core::yard::{DEMO, Yard};
+use leptos::prelude::*;
+use std::sync::Arc;
+
+/// Something that the user must be told, until they have read it.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Notice {
+    /// A yard file was refused.
+    BadYard {
+        /// Its name.
+        file: String,
+        /// All that is wrong with it.
+        faults: Vec<Fault>,
+    },
+    /// A yard file couldn't be read from the disk.
+    UnreadableFile(String),
+    /// A yard file was taken over.
+    OpenedYard(String),
+    /// A link couldn't be read.
+    BadLink(LinkFault),
+    /// A link names a machine or an implement that this yard doesn't have.
+    MissingFromYard(Vec<String>),
+    /// A link's settings are out of range.
+    BadSettings(Vec<Fault>),
+    /// The browser doesn't let the page save a file.
+    CantSave,
+}
+
+/// The page's data. `yard`, `state` and `notice` are stored; the rest derives from them.
+#[derive(Clone, Copy)]
+pub struct Model {
+    /// The yard that is open.
+    pub yard: RwSignal<Arc<Yard>>,
+    /// All that the user has chosen.
+    pub state: RwSignal<State>,
+    /// What the user must be told.
+    pub notice: RwSignal<Option<Notice>>,
+    /// The machine chosen.
+    pub machine: Memo<Option<Machine>>,
+    /// The implement chosen.
+    pub implement: Memo<Option<Implement>>,
+    /// What has been turned.
+    pub settings: Memo<Settings>,
+    /// The route whose ledger is open.
+    pub route: Memo<RouteId>,
+    /// The reader's units.
+    pub units: Memo<UnitSystem>,
+    /// All six routes.
+    pub comparison: Memo<Option<Comparison>>,
+}
+
+impl Model {
+    /// The demo yard, with the state that a link holds, where it holds one.
+    pub fn new(fragment: &str) -> Self {
+        // The demo is part of the program and its tests load it.
+        let yard = Yard::from_json(DEMO).unwrap_or_else(|_| Yard {
+            name: String::new(),
+            place: None,
+            invented: true,
+            machines: Vec::new(),
+            implements: Vec::new(),
+            kits: Vec::new(),
+        });
+        let (state, notice) = read_link(&yard, fragment);
+        let yard = RwSignal::new(Arc::new(yard));
+        let state = RwSignal::new(state);
+        let machine = Memo::new(move |_| {
+            let id = state.read().machine.clone();
+            yard.read().machine(&id).cloned()
+        });
+        let implement = Memo::new(move |_| {
+            let id = state.read().implement.clone();
+            yard.read().implement(&id).cloned()
+        });
+        let settings = Memo::new(move |_| state.read().settings);
+        let comparison = Memo::new(move |_| {
+            let (machine, implement) = (machine.read(), implement.read());
+            let (machine, implement) = (machine.as_ref()?, implement.as_ref()?);
+            compare(machine, implement, &yard.read().kits, &settings.get()).ok()
+        });
+        Self {
+            yard,
+            state,
+            notice: RwSignal::new(notice),
+            machine,
+            implement,
+            settings,
+            route: Memo::new(move |_| state.read().route),
+            units: Memo::new(move |_| state.read().units),
+            comparison,
+        }
+    }
+
+    /// The model that the page has provided to its parts.
+    pub fn of_page() -> Self {
+        expect_context()
+    }
+
+    /// Chooses a machine. What was turned belonged to the one before.
+    pub fn choose_machine(self, id: String) {
+        self.state.update(|state| {
+            state.machine = id;
+            state.settings = Settings::default();
+        });
+        self.keep_a_running_route();
+    }
+
+    /// Chooses an implement.
+    pub fn choose_implement(self, id: String) {
+        self.state.update(|state| state.implement = id);
+        self.keep_a_running_route();
+    }
+
+    /// Opens the best route where the open one can't be hooked up any more.
+    fn keep_a_running_route(self) {
+        let best = self.comparison.with_untracked(|comparison| {
+            let comparison = comparison.as_ref()?;
+            let open = comparison.route(self.route.get_untracked())?;
+            match open.run() {
+                Some(_) => None,
+                None => Some(comparison.ranked().first()?.0),
+            }
+        });
+        if let Some(best) = best {
+            self.state.update(|state| state.route = best);
+        }
+    }
+
+    /// Turns a control, or sets it back to the yard's own figure.
+    pub fn turn(self, control: Control, to: Option<Quantity>) {
+        self.state
+            .update(|state| state.settings = control.turned(state.settings, to));
+    }
+
+    /// Takes over a yard file, or says all that is wrong with it and leaves everything as it was.
+    pub fn open_yard(self, file: String, text: &str) {
+        match Yard::from_json(text) {
+            Err(faults) => self.notice.set(Some(Notice::BadYard { file, faults })),
+            Ok(yard) => {
+                let units = self.units.get_untracked();
+                let mut state = first_state(&yard);
+                state.units = units;
+                self.yard.set(Arc::new(yard));
+                self.state.set(state);
+                self.notice.set(Some(Notice::OpenedYard(file)));
+                self.keep_a_running_route();
+            }
+        }
+    }
+
+    /// Takes over a link's state, or says what is wrong with it.
+    pub fn open_link(self, fragment: &str) {
+        if fragment == self.state.with_untracked(State::to_link) {
+            return;
+        }
+        let (state, notice) = read_link(&self.yard.read_untracked(), fragment);
+        self.state.set(state);
+        self.notice.set(notice);
+    }
+
+    /// The kit that the open route takes, where it runs.
+    pub fn kit(self) -> Option<Kit> {
+        let route = self.route.get();
+        let comparison = self.comparison.read();
+        let run = comparison.as_ref()?.route(route)?.run()?;
+        self.yard.read().kit(&run.kit).cloned()
+    }
+}
+
+/// What a yard opens with: its machine of middling power and its first implement.
+fn first_state(yard: &Yard) -> State {
+    let mut machines: Vec<_> = yard.machines.iter().collect();
+    machines.sort_by(|a, b| {
+        let (a, b) = (a.engine.net.likely.to_si(), b.engine.net.likely.to_si());
+        a.total_cmp(&b)
+    });
+    let middle = machines.get(machines.len().saturating_sub(1) / 2);
+    State {
+        machine: middle.map_or_else(String::new, |machine| machine.id.clone()),
+        implement: yard
+            .implements
+            .first()
+            .map_or_else(String::new, |implement| implement.id.clone()),
+        route: RouteId::MachineHydraulics,
+        settings: Settings::default(),
+        over: Control::OwnRelief,
+        units: UnitSystem::Metric,
+    }
+}
+
+/// The state that a link means in a yard, and what must be said about it.
+fn read_link(yard: &Yard, fragment: &str) -> (State, Option<Notice>) {
+    let fallback = first_state(yard);
+    if fragment.is_empty() {
+        return (fallback, None);
+    }
+    let linked = match State::from_link(fragment) {
+        Ok(linked) => linked,
+        Err(fault) => return (fallback, Some(Notice::BadLink(fault))),
+    };
+    let machine = yard.machine(&linked.machine);
+    let implement = yard.implement(&linked.implement);
+    let (Some(machine), Some(_)) = (machine, implement) else {
+        let missing = [
+            machine.is_none().then(|| linked.machine.clone()),
+            implement.is_none().then(|| linked.implement.clone()),
+        ];
+        // What the yard does have is kept.
+        let state = State {
+            machine: machine.map_or(fallback.machine, |machine| machine.id.clone()),
+            implement: implement.map_or(fallback.implement, |implement| implement.id.clone()),
+            units: linked.units,
+            ..fallback
+        };
+        let missing = missing.into_iter().flatten().collect();
+        return (state, Some(Notice::MissingFromYard(missing)));
+    };
+    match linked.settings.check(machine) {
+        Ok(()) => (linked, None),
+        Err(faults) => (
+            State {
+                settings: Settings::default(),
+                ..linked
+            },
+            Some(Notice::BadSettings(faults)),
+        ),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use leptos::reactive::owner::Owner;
+
+    fn with_model(fragment: &str, test: impl FnOnce(Model)) {
+        let owner = Owner::new();
+        owner.set();
+        test(Model::new(fragment));
+    }
+
+    #[test]
+    fn a_link_brings_back_the_same_state() {
+        with_model("", |model| {
+            model.choose_machine("heron-68".to_owned());
+            model.choose_implement("broom-180".to_owned());
+            let bar = Quantity::Pressure(farend_core::quantity::Pressure::bar(150.0));
+            model.turn(Control::OwnRelief, Some(bar));
+            let state = model.state.get();
+            with_model(&state.to_link(), |again| {
+                assert_eq!(again.state.get(), state);
+                assert_eq!(again.notice.get(), None);
+            });
+        });
+    }
+
+    #[test]
+    fn a_bad_yard_leaves_everything_as_it_was() {
+        with_model("", |model| {
+            let (yard, state) = (model.yard.get(), model.state.get());
+            model.open_yard("bad.json".to_owned(), "{}");
+            assert_eq!(model.yard.get(), yard);
+            assert_eq!(model.state.get(), state);
+            let Some(Notice::BadYard { faults, .. }) = model.notice.get() else {
+                panic!("the faults must be told");
+            };
+            assert!(faults.len() > 1);
+        });
+    }
+
+    #[test]
+    fn a_link_to_missing_equipment_names_it_and_shows_the_rest() {
+        with_model("", |model| {
+            let mut state = model.state.get();
+            state.machine = "not-there".to_owned();
+            state.implement = "broom-180".to_owned();
+            with_model(&state.to_link(), |again| {
+                let missing = vec!["not-there".to_owned()];
+                assert_eq!(again.notice.get(), Some(Notice::MissingFromYard(missing)));
+                assert_eq!(again.state.get().implement, "broom-180");
+            });
+        });
+    }
+
+    #[test]
+    fn another_machine_never_leaves_a_route_open_that_it_cant_have() {
+        with_model("", |model| {
+            model.choose_machine("puffin-62".to_owned());
+            assert_eq!(model.route.get(), RouteId::SkidSteer);
+        });
+    }
+}

@@ -1,0 +1,125 @@
+//! Numbers as people read them. The browser's own formatter does the work.
+
+use farend_core::formula::Figure;
+use farend_core::quantity::Power;
+use farend_core::units::{Quantity, UnitSystem};
+use js_sys::{Array, Function, Intl, Object, Reflect};
+use std::cell::RefCell;
+use wasm_bindgen::JsValue;
+
+/// The one locale so far; it must be one that every browser knows, or the formatter throws.
+const LOCALE: &str = "en";
+/// Most digits after the point that any quantity is shown with.
+const MOST_DIGITS: usize = 4;
+
+thread_local! {
+    /// One formatter for each number of digits: making one is slow.
+    static FORMATS: RefCell<[Option<Function>; MOST_DIGITS]> = const { RefCell::new([const { None }; MOST_DIGITS]) };
+}
+
+/// A number with exactly so many digits after the point.
+pub fn fixed(value: f64, digits: usize) -> String {
+    let digits = digits.min(MOST_DIGITS - 1);
+    FORMATS.with_borrow_mut(|formats| {
+        let format = formats[digits].get_or_insert_with(|| formatter(digits));
+        format
+            .call1(&JsValue::UNDEFINED, &value.into())
+            .ok()
+            .and_then(|text| text.as_string())
+            .unwrap_or_else(|| format!("{value:.digits$}"))
+    })
+}
+
+fn formatter(digits: usize) -> Function {
+    let options = Object::new();
+    let digits = JsValue::from_f64(digits as f64);
+    for key in ["minimumFractionDigits", "maximumFractionDigits"] {
+        // Setting a key of a fresh object has no way to fail.
+        let _ = Reflect::set(&options, &key.into(), &digits);
+    }
+    Intl::NumberFormat::new(&Array::of1(&LOCALE.into()), &options).format()
+}
+
+/// Digits after the point that a quantity deserves, by its unit and size.
+fn digits(quantity: Quantity, value: f64) -> usize {
+    match quantity {
+        Quantity::Speed(_) | Quantity::Viscosity(_) | Quantity::Density(_) => 0,
+        Quantity::Torque(_) if value.abs() >= 10.0 => 0,
+        Quantity::Pressure(_) if value.abs() >= 100.0 => 0,
+        Quantity::Displacement(_) if value.abs() >= 20.0 => 0,
+        Quantity::Ratio(_) => 3,
+        Quantity::Bore(_) if value.abs() < 10.0 => 2,
+        _ => 1,
+    }
+}
+
+/// A quantity with its unit: "36.0 kW".
+pub fn shown(quantity: Quantity, units: UnitSystem) -> String {
+    let (value, unit) = quantity.shown_in(units);
+    let number = fixed(value, digits(quantity, value));
+    if unit.is_empty() {
+        number
+    } else {
+        // A no-break space keeps number and unit on one line.
+        format!("{number}\u{a0}{unit}")
+    }
+}
+
+/// A power with its unit.
+pub fn power(power: Power, units: UnitSystem) -> String {
+    shown(Quantity::Power(power), units)
+}
+
+/// A range: "27.3 to 30.1 kW".
+pub fn range(low: Quantity, high: Quantity, units: UnitSystem) -> String {
+    let (value, _) = low.shown_in(units);
+    let low = fixed(value, digits(low, value));
+    format!("{low}\u{a0}to\u{a0}{}", shown(high, units))
+}
+
+/// A figure of a formula with its range, if it has one: "0.860 (0.830 to 0.900)".
+pub fn figure(figure: &Figure, units: UnitSystem) -> String {
+    let value = shown(figure.value, units);
+    match figure.range {
+        None => value,
+        Some((low, high)) => format!("{value} ({})", range(low, high, units)),
+    }
+}
+
+/// A part of one as a percentage: "80 %".
+pub fn percent(part: f64) -> String {
+    format!("{}\u{a0}%", fixed(part * 100.0, 0))
+}
+
+/// What a person typed: a decimal point or comma, no thousands marks. `None` where it isn't one
+/// clear number.
+pub fn typed(text: &str) -> Option<f64> {
+    let text = text.trim();
+    let plain = match (text.matches(',').count(), text.contains('.')) {
+        (0, _) => text.to_owned(),
+        // "1,234" may be one and a bit or a thousand and more: ask.
+        (1, false) if text.split(',').next_back().map(str::len) != Some(3) => {
+            text.replace(',', ".")
+        }
+        _ => return None,
+    };
+    plain.parse().ok().filter(|number: &f64| number.is_finite())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::typed;
+
+    #[test]
+    fn a_decimal_comma_is_read_and_a_thousands_mark_is_asked_about() {
+        assert_eq!(typed(" 1.5 "), Some(1.5));
+        assert_eq!(typed("1,5"), Some(1.5));
+        assert_eq!(typed("2400"), Some(2400.0));
+        assert_eq!(typed("1,234"), None);
+        assert_eq!(typed("1,234.5"), None);
+        assert_eq!(typed("inf"), None);
+        assert_eq!(typed("NaN"), None);
+        assert_eq!(typed("fast"), None);
+        assert_eq!(typed(""), None);
+    }
+}

@@ -1,0 +1,85 @@
+//! Where the pieces of a bar lie, in parts of the picture's width.
+
+use farend_core::compare::Run;
+use farend_core::quantity::Power;
+use farend_core::stage::{StageKind, StagePhysics};
+
+/// What a piece of a bar stands for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Piece {
+    /// Power that arrives at the rotor.
+    Arrives,
+    /// Power lost in shafts, gears, belts and chains.
+    LostInShafts(StageKind),
+    /// Power lost in oil: pump, steering, valve, hoses, motor.
+    LostInOil(StageKind),
+    /// Power of the engine that the route can't take up.
+    NotTakenUp,
+}
+
+/// A piece of a bar.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Segment {
+    /// What it stands for.
+    pub piece: Piece,
+    /// Where it begins.
+    pub from: f64,
+    /// How wide it is.
+    pub width: f64,
+}
+
+/// The pieces of a route's bar: what arrives first, then the losses from the implement back to
+/// the engine, then what the engine keeps. Together they are the engine's power.
+pub fn segments(run: &Run, scale: Power) -> Vec<Segment> {
+    let losses = run
+        .ledger
+        .passages
+        .iter()
+        .rev()
+        .map(|passage| (lost_in(passage.stage.kind()), passage.loss));
+    let mut from = 0.0;
+    std::iter::once((Piece::Arrives, run.delivered.likely))
+        .chain(losses)
+        .chain([(Piece::NotTakenUp, run.ledger.left_in_engine())])
+        .filter_map(|(piece, power)| {
+            let width = power / scale;
+            let segment = Segment { piece, from, width };
+            from += width;
+            (width > 0.0).then_some(segment)
+        })
+        .collect()
+}
+
+fn lost_in(kind: StageKind) -> Piece {
+    match kind {
+        StageKind::Gear(_) => Piece::LostInShafts(kind),
+        _ => Piece::LostInOil(kind),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use farend_core::compare::compare;
+    use farend_core::settings::Settings;
+    use farend_core::yard::{DEMO, Yard};
+
+    #[test]
+    fn the_pieces_of_every_bar_fill_the_engines_power() {
+        let yard = Yard::from_json(DEMO).unwrap();
+        let mut bars = 0;
+        for machine in &yard.machines {
+            for implement in &yard.implements {
+                let all = compare(machine, implement, &yard.kits, &Settings::default()).unwrap();
+                for (_, run) in all.ranked() {
+                    let pieces = segments(run, all.engine.likely);
+                    let total: f64 = pieces.iter().map(|piece| piece.width).sum();
+                    assert!((total - 1.0).abs() < 1e-9, "{total}");
+                    assert!(pieces.iter().all(|piece| piece.width > 0.0));
+                    bars += 1;
+                }
+            }
+        }
+        assert!(bars > 100, "{bars}");
+    }
+}

@@ -1,0 +1,199 @@
+//! Names of things.
+
+use farend_core::drive::Limit;
+use farend_core::machine::Outlet;
+use farend_core::route::RouteId;
+use farend_core::settings::Control;
+use farend_core::stage::StageKind;
+use farend_core::stage::gear::{GearKind, GearRole};
+use farend_core::standing::Standing;
+
+pub const TITLE: &str = "Farend";
+pub const PURPOSE: &str = "What really drives the implement: how much of the engine's power \
+    reaches its shaft, by each route.";
+pub const MACHINE: &str = "Machine";
+pub const IMPLEMENT: &str = "Implement";
+pub const UNITS: &str = "Units";
+pub const METRIC: &str = "Metric (kW, bar, L/min)";
+pub const US: &str = "US (mechanical hp, psi, gpm)";
+pub const INVENTED: &str = "Demo yard. Machines, implements and the place are invented.";
+pub const OPEN_YARD: &str = "Open a yard file…";
+pub const SAVE_DEMO: &str = "Save the demo yard as a pattern";
+pub const DEMO_FILE: &str = "farend-demo-yard.json";
+pub const COPY_LINK: &str = "Copy link to this comparison";
+pub const COPIED: &str = "Copied.";
+pub const COPY_BY_HAND: &str = "This browser keeps the clipboard closed. Copy it from here:";
+pub const CLOSE: &str = "Close";
+
+pub const ROUTES_HEADING: &str = "Six routes, one engine";
+pub const ARRIVES: &str = "arrives at the rotor";
+pub const LOST_IN_SHAFTS: &str = "lost in shafts, gears, belts";
+pub const LOST_IN_OIL: &str = "lost in oil";
+pub const NOT_TAKEN_UP: &str = "engine power that the route can't take up";
+pub const NEED: &str = "what the job needs, likely and range";
+pub const SPREAD: &str = "low to high of what arrives";
+pub const AS_TABLE: &str = "The same as a table";
+
+pub const WHAT_IF: &str = "What if…";
+pub const LESS: &str = "Less";
+pub const MORE: &str = "More";
+pub const BACK_TO_OWN: &str = "Back to the sheet's figure";
+pub const CURVE_OVER: &str = "Curve over";
+pub const CIRCUIT: &str = "Circuit";
+pub const CURVE_POINT: &str = "where it stands now";
+pub const CURVE_LIKELY: &str = "likely";
+pub const CURVE_RANGE: &str = "low to high";
+pub const CURVE_NEED: &str = "need";
+pub const DELIVERED: &str = "Delivered";
+
+pub const LEDGER_HEADING: &str = "Where the power goes";
+pub const STAGE: &str = "Stage";
+pub const TAKES: &str = "Takes";
+pub const LOSES: &str = "Loses";
+pub const PASSES_ON: &str = "Passes on";
+pub const ROUTE: &str = "Route";
+pub const STANDING: &str = "Standing";
+pub const HELD_BY: &str = "Held by";
+pub const LOST: &str = "Lost on the way";
+pub const ENGINE: &str = "Engine";
+pub const ROTOR: &str = "Rotor";
+pub const KIT: &str = "Needs";
+pub const FORMULAS: &str = "Show each formula with its figures";
+pub const SOURCE: &str = "source";
+
+pub const CAUTIONS_HEADING: &str = "Before anything turns";
+pub const ASSUMED_HEADING: &str = "What this takes for granted";
+
+/// A route's name.
+pub fn route(route: RouteId) -> &'static str {
+    match route {
+        RouteId::RearShaft => "Rear shaft",
+        RouteId::MidShaft => "Mid shaft",
+        RouteId::TurnedForward => "Rear shaft turned forward",
+        RouteId::MachineHydraulics => "Machine hydraulics",
+        RouteId::PumpPack => "Pump pack",
+        RouteId::SkidSteer => "Skid steer hydraulics",
+    }
+}
+
+/// A route within a sentence.
+pub fn the_route(route: RouteId) -> &'static str {
+    match route {
+        RouteId::RearShaft => "the rear shaft",
+        RouteId::MidShaft => "the mid shaft",
+        RouteId::TurnedForward => "the rear shaft turned forward",
+        RouteId::MachineHydraulics => "the machine's own hydraulics",
+        RouteId::PumpPack => "a pump pack on the PTO",
+        RouteId::SkidSteer => "the skid steer's hydraulics",
+    }
+}
+
+/// A standing.
+pub fn standing(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Ample => "Ample",
+        Standing::Enough => "Enough",
+        Standing::Slower => "Slower",
+        Standing::Labours => "Labours",
+        Standing::Starves => "Starves",
+    }
+}
+
+/// What stands in place of a standing where a route can't be hooked up.
+pub const NO_FIT: &str = "No fit";
+
+/// What a standing means at work.
+pub fn at_work(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Ample => "power to spare for the job",
+        Standing::Enough => "the job is met",
+        Standing::Slower => "the job gets done, but slower",
+        Standing::Labours => "it labours: expect stalling and poor work",
+        Standing::Starves => "it starves: the job can't be done this way",
+    }
+}
+
+/// A limit.
+pub fn limit(limit: Limit) -> &'static str {
+    match limit {
+        Limit::Engine => "engine",
+        Limit::ShaftRating => "shaft rating",
+        Limit::Flow => "flow (speed)",
+        Limit::Pressure => "pressure (torque)",
+        Limit::OilHeat => "oil heat",
+        Limit::Implement => "implement's rating",
+    }
+}
+
+/// What a limit means.
+pub fn limit_reason(limit: Limit) -> &'static str {
+    match limit {
+        Limit::Engine => "The engine gives no more at this speed.",
+        Limit::ShaftRating => "A shaft or a box on the way must not take more torque.",
+        Limit::Flow => {
+            "Flow is speed: there isn't enough oil to bring the rotor up to its rated speed."
+        }
+        Limit::Pressure => "Pressure is torque: the relief valve lets no more through.",
+        Limit::OilHeat => "The oil would get too hot.",
+        Limit::Implement => "The implement's own input must not take more.",
+    }
+}
+
+/// A stage's name.
+pub fn stage(kind: StageKind) -> &'static str {
+    match kind {
+        StageKind::Gear(GearRole::PtoTrain) => "PTO train",
+        StageKind::Gear(GearRole::InputShaft) => "Implement's input shaft",
+        StageKind::Gear(GearRole::Step(kind)) => gear(kind),
+        StageKind::Pump => "Pump",
+        StageKind::Steering => "Steering's share",
+        StageKind::Divert => "Flow sent back to the tank",
+        StageKind::Hoses => "Hoses and couplers",
+        StageKind::Motor => "Hydraulic motor",
+    }
+}
+
+fn gear(kind: GearKind) -> &'static str {
+    match kind {
+        GearKind::Spur => "Spur gears",
+        GearKind::Bevel => "Bevel gears",
+        GearKind::SpiralBevel => "Spiral bevel gears",
+        GearKind::Worm => "Worm gear",
+        GearKind::Belt => "Belt drive",
+        GearKind::Chain => "Chain drive",
+        GearKind::JointShaft => "Joint shaft",
+        GearKind::Direct => "Direct drive",
+    }
+}
+
+/// A control's name.
+pub fn control(control: Control) -> &'static str {
+    match control {
+        Control::EngineSpeed => "Engine speed",
+        Control::OwnFlow => "Flow on the sheet",
+        Control::OwnRelief => "Relief pressure",
+        Control::PackFlow => "Pump pack's flow at rated PTO speed",
+        Control::PackRelief => "Pump pack's relief pressure",
+    }
+}
+
+/// An outlet.
+pub fn outlet(outlet: Outlet) -> &'static str {
+    match outlet {
+        Outlet::Remotes => "Remotes or third function",
+        Outlet::StandardFlow => "Standard flow",
+        Outlet::HighFlow => "High flow",
+    }
+}
+
+/// A unit as a screen reader should say it.
+pub fn spoken(symbol: &str) -> &str {
+    match symbol {
+        "kW" => "kilowatts",
+        "hp" => "mechanical horsepower",
+        "rpm" => "revolutions per minute",
+        "L/min" => "litres per minute",
+        "gpm" => "US gallons per minute",
+        other => other,
+    }
+}

@@ -1,0 +1,25 @@
+//! Everything that the page says. No other file holds words for people.
+
+pub mod cautions;
+pub mod labels;
+pub mod notices;
+pub mod reasons;
+pub mod sentences;
+
+/// Joins with commas and a last "and".
+pub fn list(items: &[String]) -> String {
+    match items {
+        [] => String::new(),
+        [one] => one.clone(),
+        [most @ .., last] => format!("{} and {last}", most.join(", ")),
+    }
+}
+
+/// With its first letter large.
+pub fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters
+        .next()
+        .map(|first| first.to_uppercase().chain(letters).collect())
+        .unwrap_or_default()
+}

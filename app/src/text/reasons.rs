@@ -1,0 +1,86 @@
+//! Why a route can't be had, and what a user must know beside its figures.
+
+use crate::number;
+use farend_core::compare::Warning;
+use farend_core::drive::Stall;
+use farend_core::implement::Place;
+use farend_core::machine::MachineKind;
+use farend_core::route::part::NoFit;
+use farend_core::units::{Quantity, UnitSystem};
+
+/// Why a route can't be had, as the rest of a sentence.
+pub fn no_fit(reason: NoFit, units: UnitSystem) -> String {
+    let speed = |speed| number::shown(Quantity::Speed(speed), units);
+    match reason {
+        NoFit::WrongKind(MachineKind::SkidSteer) => "this machine isn't a skid steer".to_owned(),
+        NoFit::WrongKind(MachineKind::Tractor) => {
+            "a skid steer's circuits have a route of their own".to_owned()
+        }
+        NoFit::NoRearPto => "the machine has no rear PTO".to_owned(),
+        NoFit::NoMidPto => "the machine has no mid PTO".to_owned(),
+        NoFit::NoOutlet => "the machine has no outlet for an implement's oil".to_owned(),
+        NoFit::NoShaft(Place::Rear) => {
+            "the implement can't be had with a shaft for the rear hitch".to_owned()
+        }
+        NoFit::NoShaft(Place::Front) => {
+            "the implement can't be had with a shaft for the front".to_owned()
+        }
+        NoFit::NoMotor => "the implement can't be had with a hydraulic motor".to_owned(),
+        NoFit::NoKit => "this yard has no kit for it".to_owned(),
+        NoFit::KitForOtherPto { brings, needs } => format!(
+            "the kit is built for {}, the PTO turns at {}",
+            speed(needs),
+            speed(brings)
+        ),
+        NoFit::PumpTooFast { brings, highest } => format!(
+            "the pump would turn at {}, it's built for at most {}",
+            speed(brings),
+            speed(highest)
+        ),
+        NoFit::WrongSpeed { brings, needs } => format!(
+            "the shaft brings {}, the implement needs {}",
+            speed(brings),
+            speed(needs)
+        ),
+    }
+}
+
+/// A warning as a sentence.
+pub fn warning(warning: Warning, units: UnitSystem) -> String {
+    let speed = |speed| number::shown(Quantity::Speed(speed), units);
+    let flow = |flow| number::shown(Quantity::Flow(flow), units);
+    match warning {
+        Warning::Stalled(Stall::NoFlowLeft) => {
+            "Steering takes all the oil that the pump gives here: nothing is left to turn the \
+             rotor."
+                .to_owned()
+        }
+        Warning::Stalled(_) => {
+            "Hoses and couplers eat all the pressure at this flow: the relief valve opens and the \
+             rotor stands still."
+                .to_owned()
+        }
+        Warning::RotorTooSlow {
+            speed: reached,
+            lowest,
+        } => format!(
+            "The rotor reaches {} and needs at least {} to work properly, whatever its power: no \
+             better than Labours.",
+            speed(reached),
+            speed(lowest)
+        ),
+        Warning::RotorTooFast {
+            speed: reached,
+            highest,
+        } => format!(
+            "The rotor would turn at {}, faster than the {} it may: lower the engine speed.",
+            speed(reached),
+            speed(highest)
+        ),
+        Warning::FlowDiverted { comes, used } => format!(
+            "{} come, the motor may take {}: the rest goes back to the tank and heats the oil.",
+            flow(comes),
+            flow(used)
+        ),
+    }
+}

@@ -1,0 +1,162 @@
+//! The answer in words, made from the results.
+
+use super::{capital, labels, list, reasons};
+use crate::number;
+use farend_core::compare::{Comparison, Outcome, Run};
+use farend_core::implement::Implement;
+use farend_core::machine::Machine;
+use farend_core::route::RouteId;
+use farend_core::standing::Verdict;
+use farend_core::units::{Quantity, UnitSystem};
+
+/// The answer: which route brings most, how much of the engine that is, and how it fares.
+pub fn answer(
+    machine: &Machine,
+    implement: &Implement,
+    all: &Comparison,
+    units: UnitSystem,
+) -> String {
+    let Some((route, run)) = all.ranked().into_iter().next() else {
+        return format!(
+            "Nothing in this yard can drive the {} from the {}.",
+            short(&implement.name),
+            short(&machine.name)
+        );
+    };
+    format!(
+        "On the {}, {} brings most to the {}: {} of the engine's {}, {} the {} that the job \
+         needs. {}: {}.",
+        short(&machine.name),
+        labels::the_route(route),
+        short(&implement.name),
+        number::power(run.delivered.likely, units),
+        number::power(all.engine.likely, units),
+        times(run.verdict.ratio),
+        number::power(all.need.likely, units),
+        labels::standing(run.verdict.likely),
+        labels::at_work(run.verdict.likely),
+    )
+}
+
+/// How the route with oil compares, where the best one is a shaft.
+pub fn contrast(all: &Comparison, units: UnitSystem) -> Option<String> {
+    let ranked = all.ranked();
+    let (best, most) = ranked.first()?;
+    let (route, run) = ranked
+        .iter()
+        .find(|(route, _)| *route == RouteId::MachineHydraulics)?;
+    if route == best || run.ledger.stall.is_some() {
+        return None;
+    }
+    let ratio = most.delivered.likely / run.delivered.likely;
+    Some(format!(
+        "Through {} only {} arrive, {} of the engine's power; {} brings {} times as much.",
+        labels::the_route(*route),
+        number::power(run.delivered.likely, units),
+        number::percent(run.delivered.likely / all.engine.likely),
+        labels::the_route(*best),
+        number::fixed(ratio, 1),
+    ))
+}
+
+/// A ratio to the need, for "… the 20 kW that the job needs".
+fn times(ratio: f64) -> String {
+    if ratio < 0.995 {
+        format!("{} of", number::percent(ratio))
+    } else {
+        format!("{} times", number::fixed(ratio, 2))
+    }
+}
+
+/// A name up to its first comma, as people say it.
+pub fn short(name: &str) -> &str {
+    name.split(',').next().unwrap_or(name)
+}
+
+/// The message of the bars, for those who don't see them.
+pub fn bars(all: &Comparison, units: UnitSystem) -> String {
+    let told: Vec<_> = all
+        .routes
+        .iter()
+        .map(|result| match &result.outcome {
+            Outcome::NoFit(_) => format!("{} no fit", labels::route(result.route).to_lowercase()),
+            Outcome::Runs(run) => format!(
+                "{} {}",
+                labels::route(result.route).to_lowercase(),
+                number::power(run.delivered.likely, units)
+            ),
+        })
+        .collect();
+    format!(
+        "Of the engine's {}, these arrive at the rotor: {}. The job needs {}.",
+        number::power(all.engine.likely, units),
+        list(&told),
+        number::power(all.need.likely, units)
+    )
+}
+
+/// Why a route can't be had, as a sentence.
+pub fn no_fit(reasons: &[farend_core::route::part::NoFit], units: UnitSystem) -> String {
+    let told: Vec<_> = reasons
+        .iter()
+        .map(|reason| reasons::no_fit(*reason, units))
+        .collect();
+    format!("{}.", capital(&told.join("; ")))
+}
+
+/// A standing with what the ranges make of it, where they fall into other bands.
+pub fn verdict(verdict: &Verdict) -> String {
+    let likely = labels::standing(verdict.likely);
+    let (poorest, best) = (verdict.poorest, verdict.best);
+    match (poorest == verdict.likely, best == verdict.likely) {
+        (true, true) => format!("{likely}, over the whole range of what isn't known exactly."),
+        (false, true) => format!(
+            "{likely}; at worst {}.",
+            labels::standing(poorest).to_lowercase()
+        ),
+        (true, false) => format!(
+            "{likely}; at best {}.",
+            labels::standing(best).to_lowercase()
+        ),
+        (false, false) => format!(
+            "{likely}; at worst {}, at best {}.",
+            labels::standing(poorest).to_lowercase(),
+            labels::standing(best).to_lowercase()
+        ),
+    }
+}
+
+/// What arrives at the rotor, in one line.
+pub fn at_the_rotor(run: &Run, units: UnitSystem) -> String {
+    let power = number::power(run.delivered.likely, units);
+    let range = number::range(
+        Quantity::Power(run.delivered.low),
+        Quantity::Power(run.delivered.high),
+        units,
+    );
+    match run.ledger.delivered() {
+        None => power,
+        Some(drive) => format!(
+            "{power} ({range}) at {} and {}",
+            number::shown(Quantity::Speed(run.rotor), units),
+            number::shown(drive.effort(), units)
+        ),
+    }
+}
+
+/// The curve's message, for those who don't see it.
+pub fn curve(route: RouteId, control: &str, least: String, most: String) -> String {
+    format!(
+        "Power that arrives by {} over {}: from {least} to {most}.",
+        labels::the_route(route),
+        control.to_lowercase()
+    )
+}
+
+/// What is wrong with a number typed into a control.
+pub fn out_of_range(low: Quantity, high: Quantity, units: UnitSystem) -> String {
+    format!(
+        "Enter a number from {}. It stays as it was until then.",
+        number::range(low, high, units)
+    )
+}

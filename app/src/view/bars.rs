@@ -1,0 +1,312 @@
+//! Six routes beside each other: what arrives of the engine's power, what is lost where, and what
+//! the job needs.
+
+use crate::model::Model;
+use crate::number;
+use crate::segments::{Piece, Segment, segments};
+use crate::text::{labels, sentences};
+use farend_core::compare::{Outcome, RouteResult, Run};
+use farend_core::quantity::Power;
+use farend_core::route::RouteId;
+use farend_core::units::{Quantity, UnitSystem};
+use leptos::prelude::*;
+
+/// A part of the picture's width as an SVG length.
+fn across(part: f64) -> String {
+    format!("{:.3}%", part * 100.0)
+}
+
+/// The power that the picture's whole width stands for: it stays while the engine's speed is
+/// turned, so that bars can be seen to shrink.
+fn scale(model: Model) -> Option<Power> {
+    let (machine, implement) = (model.machine.read(), model.implement.read());
+    let (engine, need) = (machine.as_ref()?.engine.net, implement.as_ref()?.need);
+    Some(engine.likely.max(need.high) * 1.02)
+}
+
+/// The six bars with their key and table.
+#[component]
+pub fn Bars() -> impl IntoView {
+    let model = Model::of_page();
+    let scale = Memo::new(move |_| scale(model));
+    let caption = move || {
+        let all = model.comparison.read();
+        all.as_ref()
+            .map(|all| sentences::bars(all, model.units.get()))
+    };
+    view! {
+        <section class="bars">
+            <h2 id="bars-heading">{labels::ROUTES_HEADING}</h2>
+            <Patterns />
+            <div role="radiogroup" aria-labelledby="bars-heading" aria-describedby="bars-message">
+                {RouteId::ALL
+                    .iter()
+                    .map(|route| view! { <Row route=*route scale=scale /> })
+                    .collect_view()}
+            </div>
+            <p id="bars-message" class="hidden" data-testid="bars-message">
+                {caption}
+            </p>
+            <Key />
+            <Table />
+        </section>
+    }
+}
+
+/// One route: a choice, its standing, its bar and its figures.
+#[component]
+fn Row(route: RouteId, scale: Memo<Option<Power>>) -> impl IntoView {
+    let model = Model::of_page();
+    let result = Memo::new(move |_| {
+        let all = model.comparison.read();
+        all.as_ref()?.route(route).cloned()
+    });
+    let chosen = move || model.route.get() == route;
+    let standing = move || match result.read().as_ref().and_then(RouteResult::run) {
+        None => labels::NO_FIT,
+        Some(run) => labels::standing(run.verdict.likely),
+    };
+    let figures = move || {
+        let result = result.read();
+        let run = result.as_ref()?.run()?;
+        let all = model.comparison.read();
+        let part = run.delivered.likely / all.as_ref()?.engine.likely;
+        let power = number::power(run.delivered.likely, model.units.get());
+        Some((power, number::percent(part)))
+    };
+    let picture = move || {
+        let result = result.read();
+        match &result.as_ref()?.outcome {
+            Outcome::NoFit(reasons) => Some(
+                view! { <span class="why">{sentences::no_fit(reasons, model.units.get())}</span> }
+                    .into_any(),
+            ),
+            Outcome::Runs(run) => Some(bar(model, run, scale.get()?).into_any()),
+        }
+    };
+    view! {
+        <label class="row" class:chosen=chosen data-testid=route.word()>
+            <input
+                type="radio"
+                name="route"
+                prop:checked=chosen
+                on:change=move |_| model.state.update(|state| state.route = route)
+            />
+            <span class="name">{labels::route(route)}</span>
+            <span class="standing" data-standing=standing>{standing}</span>
+            <span class="figures">
+                {move || {
+                    figures()
+                        .map(|(power, part)| {
+                            view! {
+                                <b data-testid="delivered">{power}</b>
+                                " "
+                                <span class="part">{part}</span>
+                            }
+                        })
+                }}
+            </span>
+            <span class="picture">{picture}</span>
+        </label>
+    }
+}
+
+/// The picture of a route that runs. Its message stands in words beside it.
+fn bar(model: Model, run: &Run, scale: Power) -> impl IntoView + use<> {
+    let pieces = segments(run, scale);
+    let need = model
+        .implement
+        .read()
+        .as_ref()
+        .map(|implement| implement.need.map(|power| power / scale));
+    let low = run.delivered.low / scale;
+    let high = run.delivered.high / scale;
+    view! {
+        <svg class="bar" aria-hidden="true" focusable="false">
+            {pieces.iter().map(piece).collect_view()}
+            {need
+                .map(|need| {
+                    view! {
+                        <rect
+                            class="need-range"
+                            x=across(need.low)
+                            width=across(need.high - need.low)
+                            y="0"
+                            height="100%"
+                        />
+                        <line
+                            class="need"
+                            x1=across(need.likely)
+                            x2=across(need.likely)
+                            y1="0"
+                            y2="100%"
+                        />
+                    }
+                })}
+            <g class="whisker">
+                <line x1=across(low) x2=across(high) y1="50%" y2="50%" />
+                <line x1=across(low) x2=across(low) y1="38%" y2="62%" />
+                <line x1=across(high) x2=across(high) y1="38%" y2="62%" />
+            </g>
+        </svg>
+    }
+}
+
+/// A piece of a bar, with the stage's name where there is room for it.
+fn piece(segment: &Segment) -> impl IntoView + use<> {
+    /// Part of the width that a name needs.
+    const ROOM_FOR_NAME: f64 = 0.13;
+    let (class, name) = match segment.piece {
+        Piece::Arrives => ("arrives", None),
+        Piece::LostInShafts(kind) => ("lost-shafts", Some(labels::stage(kind))),
+        Piece::LostInOil(kind) => ("lost-oil", Some(labels::stage(kind))),
+        Piece::NotTakenUp => ("not-taken", None),
+    };
+    let name = name.filter(|_| segment.width >= ROOM_FOR_NAME);
+    let middle = segment.from + segment.width / 2.0;
+    view! {
+        <rect
+            class=class
+            x=across(segment.from)
+            width=across(segment.width)
+            y="18%"
+            height="64%"
+        />
+        {name
+            .map(|name| {
+                view! {
+                    <text class="piece-name" x=across(middle) y="50%">
+                        {name}
+                    </text>
+                }
+            })}
+    }
+}
+
+/// The fillings that tell losses apart without colour.
+#[component]
+fn Patterns() -> impl IntoView {
+    view! {
+        <svg class="patterns" aria-hidden="true" focusable="false" width="0" height="0">
+            <defs>
+                <pattern id="hatch" width="8" height="8" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+                    <rect width="8" height="8" class="hatch-ground" />
+                    <rect width="3.5" height="8" class="hatch-line" />
+                </pattern>
+                <pattern id="drops" width="9" height="9" patternUnits="userSpaceOnUse">
+                    <rect width="9" height="9" class="drops-ground" />
+                    <circle cx="2.5" cy="2.5" r="1.7" class="drops-dot" />
+                    <circle cx="7" cy="7" r="1.7" class="drops-dot" />
+                </pattern>
+            </defs>
+        </svg>
+    }
+}
+
+#[component]
+fn Key() -> impl IntoView {
+    let entry = |class: &'static str, text: &'static str| {
+        view! {
+            <li>
+                <svg class="swatch" aria-hidden="true" focusable="false">
+                    <rect class=class width="100%" height="100%" />
+                </svg>
+                <span>{text}</span>
+            </li>
+        }
+    };
+    view! {
+        <ul class="key">
+            {entry("arrives", labels::ARRIVES)}
+            {entry("lost-shafts", labels::LOST_IN_SHAFTS)}
+            {entry("lost-oil", labels::LOST_IN_OIL)}
+            {entry("not-taken", labels::NOT_TAKEN_UP)}
+            <li>
+                <svg class="swatch" aria-hidden="true" focusable="false">
+                    <rect class="need-range" width="100%" height="100%" />
+                    <line class="need" x1="50%" x2="50%" y1="0" y2="100%" />
+                </svg>
+                <span>{labels::NEED}</span>
+            </li>
+            <li>
+                <svg class="swatch" aria-hidden="true" focusable="false">
+                    <g class="whisker">
+                        <line x1="10%" x2="90%" y1="50%" y2="50%" />
+                        <line x1="10%" x2="10%" y1="25%" y2="75%" />
+                        <line x1="90%" x2="90%" y1="25%" y2="75%" />
+                    </g>
+                </svg>
+                <span>{labels::SPREAD}</span>
+            </li>
+        </ul>
+    }
+}
+
+/// The same figures as a table.
+#[component]
+fn Table() -> impl IntoView {
+    let model = Model::of_page();
+    let rows = move || {
+        let all = model.comparison.read();
+        let all = all.as_ref()?;
+        let units = model.units.get();
+        let rows = all
+            .routes
+            .iter()
+            .map(|result| table_row(result, all.engine.likely, units));
+        Some(rows.collect_view())
+    };
+    view! {
+        <details class="table">
+            <summary>{labels::AS_TABLE}</summary>
+            <div class="scroll" tabindex="0" role="region" aria-label=labels::ROUTES_HEADING>
+                <table data-testid="routes-table">
+                    <thead>
+                        <tr>
+                            <th scope="col">{labels::ROUTE}</th>
+                            <th scope="col">{labels::STANDING}</th>
+                            <th scope="col">{labels::DELIVERED}</th>
+                            <th scope="col">{labels::SPREAD}</th>
+                            <th scope="col">{labels::LOST}</th>
+                            <th scope="col">{labels::NOT_TAKEN_UP}</th>
+                            <th scope="col">{labels::HELD_BY}</th>
+                        </tr>
+                    </thead>
+                    <tbody>{rows}</tbody>
+                </table>
+            </div>
+        </details>
+    }
+}
+
+fn table_row(result: &RouteResult, engine: Power, units: UnitSystem) -> impl IntoView + use<> {
+    let name = view! { <th scope="row">{labels::route(result.route)}</th> };
+    match &result.outcome {
+        Outcome::NoFit(reasons) => view! {
+            <tr>
+                {name} <td>{labels::NO_FIT}</td> <td colspan="5">{sentences::no_fit(reasons, units)}</td>
+            </tr>
+        }
+        .into_any(),
+        Outcome::Runs(run) => {
+            let arrives = run.delivered.likely;
+            let lost: Power = run.ledger.passages.iter().map(|passage| passage.loss).sum();
+            let spread = number::range(
+                Quantity::Power(run.delivered.low),
+                Quantity::Power(run.delivered.high),
+                units,
+            );
+            view! {
+                <tr>
+                    {name} <td>{labels::standing(run.verdict.likely)}</td>
+                    <td>
+                        {number::power(arrives, units)} ", " {number::percent(arrives / engine)}
+                    </td> <td>{spread}</td> <td>{number::power(lost, units)}</td>
+                    <td>{number::power(run.ledger.left_in_engine(), units)}</td>
+                    <td>{labels::limit(run.limit)}</td>
+                </tr>
+            }
+            .into_any()
+        }
+    }
+}

@@ -1,0 +1,82 @@
+//! The two choices that everything hangs on.
+
+use crate::model::Model;
+use crate::text::labels;
+use leptos::prelude::*;
+
+/// Machine and implement.
+#[component]
+pub fn Choices() -> impl IntoView {
+    let model = Model::of_page();
+    let machines = move || {
+        let yard = model.yard.read();
+        yard.machines
+            .iter()
+            .map(|machine| (machine.id.clone(), machine.name.clone()))
+            .collect()
+    };
+    let implements = move || {
+        let yard = model.yard.read();
+        yard.implements
+            .iter()
+            .map(|implement| (implement.id.clone(), implement.name.clone()))
+            .collect()
+    };
+    view! {
+        <section class="choices">
+            <Choice
+                id="machine"
+                name=labels::MACHINE
+                items=Signal::derive(machines)
+                chosen=Signal::derive(move || model.state.read().machine.clone())
+                choose=move |id| model.choose_machine(id)
+            />
+            <Choice
+                id="implement"
+                name=labels::IMPLEMENT
+                items=Signal::derive(implements)
+                chosen=Signal::derive(move || model.state.read().implement.clone())
+                choose=move |id| model.choose_implement(id)
+            />
+        </section>
+    }
+}
+
+/// One list to choose from: identifiers and names.
+#[component]
+fn Choice(
+    id: &'static str,
+    name: &'static str,
+    items: Signal<Vec<(String, String)>>,
+    chosen: Signal<String>,
+    choose: impl Fn(String) + Copy + Send + Sync + 'static,
+) -> impl IntoView {
+    view! {
+        <label class="choice">
+            <span>{name}</span>
+            <select
+                data-testid=id
+                prop:value=chosen
+                on:change=move |event| choose(event_target_value(&event))
+            >
+                {move || {
+                    items
+                        .get()
+                        .into_iter()
+                        .map(|(id, name)| {
+                            let is_chosen = {
+                                let id = id.clone();
+                                move || chosen.get() == id
+                            };
+                            view! {
+                                <option value=id selected=is_chosen>
+                                    {name}
+                                </option>
+                            }
+                        })
+                        .collect_view()
+                }}
+            </select>
+        </label>
+    }
+}

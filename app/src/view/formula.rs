@@ -1,0 +1,50 @@
+//! A formula: its symbols, and beneath them its figures.
+
+use crate::number;
+use crate::text::labels;
+use farend_core::formula::{Figure, Formula, Part};
+use farend_core::source::Source;
+use farend_core::units::UnitSystem;
+use leptos::prelude::*;
+
+/// A formula in symbols and in figures, and the sources of the figures that have one.
+pub fn formula(formula: &Formula, units: UnitSystem) -> impl IntoView + use<> {
+    let line = |show: &dyn Fn(&Figure) -> String| {
+        let parts: Vec<_> = formula
+            .parts
+            .iter()
+            .map(|part| match part {
+                Part::Sign(sign) => (*sign).to_owned(),
+                Part::Figure(figure) => show(figure),
+            })
+            .collect();
+        format!("{} = {}", show(&formula.result), parts.join(" "))
+    };
+    let symbols = line(&|figure| figure.symbol.to_owned());
+    let figures = line(&|figure| number::shown(figure.value, units));
+    let notes: Vec<_> = formula
+        .parts
+        .iter()
+        .filter_map(|part| match part {
+            Part::Figure(figure) if figure.source != Source::Computed => Some(format!(
+                "{} = {}: {}",
+                figure.symbol,
+                number::figure(figure, units),
+                figure.source.citation()
+            )),
+            _ => None,
+        })
+        .collect();
+    view! {
+        <div class="formula">
+            <p class="symbols">{symbols}</p>
+            <p class="filled">{figures}</p>
+            {(!notes.is_empty())
+                .then(|| {
+                    view! {
+                        <p class="source">{format!("{}: ", labels::SOURCE)} {notes.join("; ")}</p>
+                    }
+                })}
+        </div>
+    }
+}

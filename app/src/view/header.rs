@@ -1,0 +1,169 @@
+//! Name, yard, units, and what can be done with files and links.
+
+use crate::browser;
+use crate::model::{Model, Notice};
+use crate::text::labels;
+use farend_core::units::UnitSystem;
+use farend_core::yard::DEMO;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlInputElement;
+
+/// The head of the page.
+#[component]
+pub fn Header() -> impl IntoView {
+    let model = Model::of_page();
+    let yard_name = move || {
+        let yard = model.yard.read();
+        match &yard.place {
+            None => yard.name.clone(),
+            Some(place) => format!("{}, {place}", yard.name),
+        }
+    };
+    view! {
+        <header class="head">
+            <div class="brand">
+                <h1>{labels::TITLE}</h1>
+                <p>{labels::PURPOSE}</p>
+            </div>
+            <div class="tools">
+                <UnitSwitch />
+                <OpenYard />
+                <CopyLink />
+            </div>
+            <p class="yard" data-testid="yard-name">
+                {yard_name}
+                <Show when=move || model.yard.read().invented>
+                    <strong class="invented">{labels::INVENTED}</strong>
+                </Show>
+            </p>
+        </header>
+    }
+}
+
+#[component]
+fn UnitSwitch() -> impl IntoView {
+    let model = Model::of_page();
+    let choice = move |units: UnitSystem, name: &'static str, id: &'static str| {
+        view! {
+            <label>
+                <input
+                    type="radio"
+                    name="units"
+                    data-testid=id
+                    prop:checked=move || model.units.get() == units
+                    on:change=move |_| model.state.update(|state| state.units = units)
+                />
+                <span>{name}</span>
+            </label>
+        }
+    };
+    view! {
+        <fieldset class="switch">
+            <legend>{labels::UNITS}</legend>
+            {choice(UnitSystem::Metric, labels::METRIC, "units-metric")}
+            {choice(UnitSystem::Us, labels::US, "units-us")}
+        </fieldset>
+    }
+}
+
+#[component]
+fn OpenYard() -> impl IntoView {
+    let model = Model::of_page();
+    let open = move |event: leptos::ev::Event| {
+        let Some(input) = event
+            .target()
+            .and_then(|target| target.dyn_into::<HtmlInputElement>().ok())
+        else {
+            return;
+        };
+        let Some(file) = input.files().and_then(|files| files.get(0)) else {
+            return;
+        };
+        spawn_local(async move {
+            let name = file.name();
+            match browser::read(&file).await {
+                Some(text) => model.open_yard(name, &text),
+                None => model.notice.set(Some(Notice::UnreadableFile(name))),
+            }
+            // So that the same file, mended, can be picked again.
+            input.set_value("");
+        });
+    };
+    let save = move |_| {
+        if browser::save(labels::DEMO_FILE, DEMO).is_none() {
+            model.notice.set(Some(Notice::CantSave));
+        }
+    };
+    view! {
+        <label class="button">
+            <input
+                type="file"
+                class="hidden"
+                accept=".json,application/json"
+                data-testid="open-yard"
+                on:change=open
+            />
+            <span>{labels::OPEN_YARD}</span>
+        </label>
+        <button type="button" data-testid="save-demo" on:click=save>
+            {labels::SAVE_DEMO}
+        </button>
+    }
+}
+
+/// What became of the last try to copy the link.
+#[derive(Clone, PartialEq)]
+enum Copied {
+    NotTried,
+    Done,
+    ByHand(String),
+}
+
+#[component]
+fn CopyLink() -> impl IntoView {
+    let model = Model::of_page();
+    let copied = RwSignal::new(Copied::NotTried);
+    // A copied link is old as soon as anything changes.
+    Effect::new(move |_| {
+        model.state.track();
+        copied.set(Copied::NotTried);
+    });
+    let copy = move |_| {
+        // The address follows a little later than the state does.
+        browser::replace_fragment(
+            &model
+                .state
+                .with_untracked(farend_core::state::State::to_link),
+        );
+        let address = browser::address();
+        spawn_local(async move {
+            copied.set(if browser::copy(&address).await {
+                Copied::Done
+            } else {
+                Copied::ByHand(address)
+            });
+        });
+    };
+    view! {
+        <button type="button" data-testid="copy-link" on:click=copy>
+            {labels::COPY_LINK}
+        </button>
+        <p class="copied" role="status">
+            {move || match copied.get() {
+                Copied::NotTried => ().into_any(),
+                Copied::Done => labels::COPIED.into_any(),
+                Copied::ByHand(address) => {
+                    view! {
+                        <label>
+                            {labels::COPY_BY_HAND}
+                            <input type="text" readonly prop:value=address />
+                        </label>
+                    }
+                        .into_any()
+                }
+            }}
+        </p>
+    }
+}

@@ -1,0 +1,151 @@
+//! The open route's ledger: what each stage took, lost and passed on, and how that comes about.
+
+use super::formula::formula;
+use crate::model::Model;
+use crate::number;
+use crate::text::{labels, reasons, sentences};
+use farend_core::chain::Passage;
+use farend_core::compare::{Outcome, Run};
+use farend_core::drive::Drive;
+use farend_core::route::RouteId;
+use farend_core::stage::StagePhysics;
+use farend_core::units::{Quantity, UnitSystem};
+use leptos::prelude::*;
+
+/// The ledger of the open route.
+#[component]
+pub fn LedgerView() -> impl IntoView {
+    let model = Model::of_page();
+    let heading = move || {
+        format!(
+            "{}: {}",
+            labels::LEDGER_HEADING,
+            labels::route(model.route.get())
+        )
+    };
+    let body = move || {
+        let all = model.comparison.read();
+        let units = model.units.get();
+        let route = model.route.get();
+        match &all.as_ref()?.route(route)?.outcome {
+            Outcome::NoFit(reasons) => Some(
+                view! {
+                    <p class="no-fit" data-testid="no-fit">
+                        <b>{labels::NO_FIT} ". "</b>
+                        {sentences::no_fit(reasons, units)}
+                    </p>
+                }
+                .into_any(),
+            ),
+            Outcome::Runs(run) => {
+                let kit = model.yard.read().kit(&run.kit).map(|kit| kit.name.clone());
+                Some(ledger(route, run, kit, units).into_any())
+            }
+        }
+    };
+    // Whether formulas are unfolded outlives each new ledger.
+    let unfolded = RwSignal::new(true);
+    view! {
+        <section class="ledger" data-testid="ledger">
+            <h2>{heading}</h2>
+            <label class="unfold">
+                <input
+                    type="checkbox"
+                    prop:checked=unfolded
+                    on:change=move |event| unfolded.set(event_target_checked(&event))
+                />
+                <span>{labels::FORMULAS}</span>
+            </label>
+            <div class:folded=move || !unfolded.get()>{body}</div>
+        </section>
+    }
+}
+
+fn ledger(
+    route: RouteId,
+    run: &Run,
+    kit: Option<String>,
+    units: UnitSystem,
+) -> impl IntoView + use<> {
+    let power = |power| number::power(power, units);
+    let taken = run.ledger.taken();
+    let left = run.ledger.left_in_engine();
+    view! {
+        <p class="summary" data-testid="verdict">
+            <b>{sentences::verdict(&run.verdict)}</b>
+            " "
+            {labels::limit_reason(run.limit)}
+        </p>
+        <ul class="warnings">
+            {run
+                .warnings
+                .iter()
+                .map(|warning| view! { <li>{reasons::warning(*warning, units)}</li> })
+                .collect_view()}
+        </ul>
+        <p>{labels::KIT} ": " {kit}</p>
+        <div class="scroll" tabindex="0" role="region" aria-label=labels::route(route)>
+            <table class="stages">
+                <thead>
+                    <tr>
+                        <th scope="col">{labels::STAGE}</th>
+                        <th scope="col">{labels::TAKES}</th>
+                        <th scope="col">{labels::LOSES}</th>
+                        <th scope="col">{labels::PASSES_ON}</th>
+                    </tr>
+                </thead>
+                <tbody>
+                    <tr class="end">
+                        <th scope="row">{labels::ENGINE}</th>
+                        <td>{power(run.ledger.available)}</td>
+                        <td>
+                            <span class="quiet">
+                                {labels::NOT_TAKEN_UP} ": " {power(left)}
+                            </span>
+                        </td>
+                        <td>{power(taken)}</td>
+                    </tr>
+                    {run
+                        .ledger
+                        .passages
+                        .iter()
+                        .map(|passage| stage(passage, units))
+                        .collect_view()} <tr class="end">
+                        <th scope="row">{labels::ROTOR}</th>
+                        <td colspan="3" data-testid="at-rotor">
+                            {sentences::at_the_rotor(run, units)}
+                        </td>
+                    </tr>
+                </tbody>
+            </table>
+        </div>
+    }
+}
+
+fn stage(passage: &Passage, units: UnitSystem) -> impl IntoView + use<> {
+    let formulas = passage.stage.formulas(passage.takes, passage.gives);
+    view! {
+        <tr>
+            <th scope="row">{labels::stage(passage.stage.kind())}</th>
+            <td>{carried(passage.takes, units)}</td>
+            <td>{number::power(passage.loss, units)}</td>
+            <td>{carried(passage.gives, units)}</td>
+        </tr>
+        <tr class="formulas">
+            <td colspan="4">
+                {formulas.iter().map(|item| formula(item, units)).collect_view()}
+            </td>
+        </tr>
+    }
+}
+
+/// Power, and the speed and torque or flow and pressure that make it.
+fn carried(drive: Drive, units: UnitSystem) -> impl IntoView + use<> {
+    let show = |quantity: Quantity| number::shown(quantity, units);
+    view! {
+        <b>{number::power(drive.power, units)}</b>
+        <span class="quiet">
+            {show(drive.rate.quantity())} ", " {show(drive.effort())}
+        </span>
+    }
+}

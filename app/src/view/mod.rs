@@ -1,0 +1,14 @@
+//! What is on the screen: one part of the page a file.
+
+mod answer;
+mod bars;
+mod cautions;
+mod choices;
+mod control;
+mod curve;
+mod formula;
+mod header;
+mod ledger;
+mod notice;
+pub mod page;
+mod what_if;

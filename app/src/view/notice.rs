@@ -1,0 +1,40 @@
+//! What the user must be told about a file or a link.
+
+use crate::model::{Model, Notice};
+use crate::text::{labels, notices};
+use leptos::prelude::*;
+
+/// The notice, until it is closed.
+#[component]
+pub fn NoticeBox() -> impl IntoView {
+    let model = Model::of_page();
+    let body = move |notice: &Notice| {
+        let (sentence, faults) = notices::notice(notice);
+        let faults: Vec<_> = faults.iter().map(ToString::to_string).collect();
+        let good = matches!(notice, Notice::OpenedYard(_));
+        view! {
+            <div class="notice" class:good=good data-testid="notice">
+                <p>{sentence}</p>
+                <Show when={
+                    let some = !faults.is_empty();
+                    move || some
+                }>
+                    <ul>
+                        {faults
+                            .iter()
+                            .map(|fault| view! { <li>{fault.clone()}</li> })
+                            .collect_view()}
+                    </ul>
+                </Show>
+                <button
+                    type="button"
+                    data-testid="close-notice"
+                    on:click=move |_| model.notice.set(None)
+                >
+                    {labels::CLOSE}
+                </button>
+            </div>
+        }
+    };
+    view! { <div role="alert">{move || model.notice.read().as_ref().map(body)}</div> }
+}

@@ -1,0 +1,35 @@
+//! The whole page.
+
+use super::answer::Answer;
+use super::bars::Bars;
+use super::cautions::Cautions;
+use super::choices::Choices;
+use super::header::Header;
+use super::ledger::LedgerView;
+use super::notice::NoticeBox;
+use super::what_if::WhatIf;
+use crate::model::Model;
+use crate::{browser, link};
+use leptos::prelude::*;
+
+/// The page, with the state that its address holds.
+#[component]
+pub fn Page() -> impl IntoView {
+    let model = Model::new(&browser::fragment());
+    provide_context(model);
+    link::follow(model);
+    view! {
+        <Header />
+        <main>
+            <NoticeBox />
+            <Choices />
+            <Answer />
+            <div class="columns">
+                <Bars />
+                <WhatIf />
+                <LedgerView />
+            </div>
+            <Cautions />
+        </main>
+    }
+}
