@@ -173,19 +173,19 @@ impl Settings {
     pub fn check(&self, machine: &Machine) -> Result<(), Vec<Fault>> {
         let mut report = Report::default();
         let mut within = |path: &str, value: Option<f64>, (min, max), unit, hint: &str| {
+            // A value at a limit may come through SI a last digit off.
+            let rounding = max * 1e-9;
             if let Some(value) = value
-                && !(min..=max).contains(&value)
+                && !(min - rounding..=max + rounding).contains(&value)
             {
                 let rule = Rule::Within { min, max, unit };
                 report.add(path, value.to_string(), rule, hint);
             }
         };
         let engine = &machine.engine;
-        // A hundredth of a turn more on either side, for values that came through other units.
-        let speeds = (
-            engine.lowest.to_rpm().floor() - 0.01,
-            engine.rated.to_rpm().ceil() + 0.01,
-        );
+        // As the yard file writes them, without the last digits of SI.
+        let written = |speed: AngularSpeed| (speed.to_rpm() * 1e6).round() / 1e6;
+        let speeds = (written(engine.lowest), written(engine.rated));
         within(
             "engine_speed",
             self.engine_speed.map(AngularSpeed::to_rpm),
