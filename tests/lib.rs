@@ -1,1 +1,47 @@
 //! Shared by the tests of this crate.
+
+use farend_core::compare::{Comparison, Run, compare};
+use farend_core::route::RouteId;
+use farend_core::settings::Settings;
+use farend_core::yard::{DEMO, Yard};
+
+/// The built-in yard.
+///
+/// # Panics
+/// Where it has faults, with all of them.
+pub fn demo() -> Yard {
+    load(DEMO)
+}
+
+/// A yard that must be without faults.
+///
+/// # Panics
+/// Where it has faults, with all of them.
+pub fn load(json: &str) -> Yard {
+    Yard::from_json(json).unwrap_or_else(|faults| {
+        let lines: Vec<_> = faults.iter().map(ToString::to_string).collect();
+        panic!("the yard has faults:\n{}", lines.join("\n"))
+    })
+}
+
+/// The six routes of a yard's machine and implement.
+///
+/// # Panics
+/// Where the yard has no such machine or implement, or refuses the settings.
+pub fn compared(yard: &Yard, machine: &str, implement: &str, settings: &Settings) -> Comparison {
+    let machine = yard.machine(machine).expect("a machine of this yard");
+    let implement = yard
+        .implement(implement)
+        .expect("an implement of this yard");
+    compare(machine, implement, &yard.kits, settings).expect("settings that fit the machine")
+}
+
+/// One route of a yard's machine and implement at the yard's own settings, where it can be had.
+///
+/// # Panics
+/// As [`compared`].
+pub fn run(yard: &Yard, machine: &str, implement: &str, route: RouteId) -> Option<Run> {
+    compared(yard, machine, implement, &Settings::default())
+        .route(route)
+        .and_then(|result| result.run().cloned())
+}

@@ -1,0 +1,72 @@
+//! Oil in hoses and couplers.
+
+use super::Outcome;
+use crate::inputs::{Point, Problem};
+use farend_core::physics::line::{self, Pipe};
+use farend_core::quantity::{Flow, Length, Velocity};
+use farend_core::units::Quantity;
+
+pub(super) fn friction_factor(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let factor = line::friction_factor(
+        point.number("reynolds")?,
+        point.number("relative_roughness")?,
+    );
+    Ok(Outcome::Results(vec![("factor", Quantity::Ratio(factor))]))
+}
+
+pub(super) fn line_velocity(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let pipe = smooth(point.get("bore")?, Length::ZERO);
+    let velocity = pipe.velocity(point.get("flow")?);
+    Ok(Outcome::Results(vec![(
+        "velocity",
+        Quantity::Velocity(velocity),
+    )]))
+}
+
+pub(super) fn reynolds(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let pipe = smooth(point.get("bore")?, Length::ZERO);
+    let reynolds = pipe.reynolds(flow(point, &pipe)?, point.get("viscosity")?);
+    Ok(Outcome::Results(vec![(
+        "reynolds",
+        Quantity::Ratio(reynolds),
+    )]))
+}
+
+pub(super) fn line_drop(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let pipe = smooth(point.get("bore")?, point.get("length")?);
+    let drop = pipe.drop(
+        flow(point, &pipe)?,
+        point.get("viscosity")?,
+        point.get("density")?,
+    );
+    Ok(Outcome::Results(vec![("drop", Quantity::Pressure(drop))]))
+}
+
+/// The flow itself or, as some sources state it, from the mean velocity.
+fn flow(point: &Point<'_>, pipe: &Pipe) -> Result<Flow, Problem> {
+    match point.get_if_any::<Velocity>("velocity")? {
+        None => point.get("flow"),
+        // Q = v/v(1 m³/s) · 1 m³/s
+        Some(velocity) => {
+            let unit = Flow::cubic_metres_per_second(1.0);
+            Ok(unit * (velocity / pipe.velocity(unit)))
+        }
+    }
+}
+
+pub(super) fn rated_drop(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let drop = line::rated_drop(
+        point.get("rated_drop")?,
+        point.get("rated_flow")?,
+        point.get("flow")?,
+    );
+    Ok(Outcome::Results(vec![("drop", Quantity::Pressure(drop))]))
+}
+
+fn smooth(bore: Length, length: Length) -> Pipe {
+    Pipe {
+        bore,
+        length,
+        relative_roughness: 0.0,
+    }
+}

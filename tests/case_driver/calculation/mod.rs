@@ -1,0 +1,83 @@
+//! The core's calculations under the names that case files use.
+
+mod demo;
+mod hydraulic;
+mod line;
+mod settings;
+mod shaft;
+
+use crate::inputs::{Point, Problem};
+use farend_core::fault::Fault;
+use farend_core::units::Quantity;
+use serde::de::Error;
+use serde::{Deserialize, Deserializer};
+use std::fmt;
+
+/// What a calculation comes to.
+pub enum Outcome {
+    /// Its results by name.
+    Results(Vec<(&'static str, Quantity)>),
+    /// Why its input isn't taken.
+    Refused(Vec<Fault>),
+}
+
+type Calculate = fn(&Point<'_>) -> Result<Outcome, Problem>;
+
+/// A calculation of the table.
+#[derive(Clone, Copy)]
+pub struct Calculation {
+    /// Its name.
+    pub name: &'static str,
+    /// The call into the core.
+    pub calculate: Calculate,
+}
+
+macro_rules! table {
+    ($( $module:ident :: $function:ident; )*) => {
+        /// All of them. A name is that of the function.
+        pub const TABLE: &[Calculation] = &[$(
+            Calculation { name: stringify!($function), calculate: $module::$function },
+        )*];
+    };
+}
+
+table! {
+    shaft::convert;
+    shaft::shaft_power;
+    shaft::shaft_speed;
+    shaft::shaft_torque;
+    shaft::joint_speeds;
+    shaft::joint_fluctuation;
+    shaft::pto_power;
+    hydraulic::hydraulic_power;
+    hydraulic::pump_efficiency;
+    hydraulic::pump_flow;
+    hydraulic::motor;
+    hydraulic::pump_and_motor;
+    hydraulic::default_pump_and_motor;
+    hydraulic::flow_after_steering;
+    line::friction_factor;
+    line::line_velocity;
+    line::reynolds;
+    line::line_drop;
+    line::rated_drop;
+    demo::delivered_ratio;
+    demo::at_couplers;
+    settings::settings;
+}
+
+impl<'de> Deserialize<'de> for Calculation {
+    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
+        let name = String::deserialize(from)?;
+        let known = TABLE.iter().find(|known| known.name == name);
+        known
+            .copied()
+            .ok_or_else(|| Error::custom(format!("{name} is no calculation")))
+    }
+}
+
+impl fmt::Debug for Calculation {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(self.name)
+    }
+}

@@ -1,0 +1,34 @@
+//! What a user may turn.
+
+use super::Outcome;
+use crate::inputs::{Point, Problem};
+use farend_core::settings::{OilSettings, Settings};
+use farend_core::units::Quantity;
+use farend_tests::demo;
+
+/// The settings of a machine of the built-in yard.
+pub(super) fn settings(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let settings = Settings {
+        engine_speed: point.get_if_any("engine_speed")?,
+        own: OilSettings {
+            flow: point.get_if_any("own_flow")?,
+            relief: point.get_if_any("own_relief")?,
+        },
+        pack: OilSettings {
+            flow: point.get_if_any("pack_flow")?,
+            relief: point.get_if_any("pack_relief")?,
+        },
+        outlet: None,
+    };
+    let yard = demo();
+    let machine = yard
+        .machine(point.text("machine")?)
+        .ok_or("the demo has no such machine")?;
+    Ok(match settings.check(machine) {
+        Err(faults) => Outcome::Refused(faults),
+        Ok(()) => Outcome::Results(vec![(
+            "engine_speed",
+            Quantity::Speed(settings.engine_speed_for(machine)),
+        )]),
+    })
+}
