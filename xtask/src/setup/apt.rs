@@ -15,7 +15,13 @@ pub fn install(host: &Host, packages: &[&str]) -> Result<()> {
         .run()
         .context("apt-get update")?;
     as_root(host, "apt-get")?
-        .args(["install", "--yes", "--quiet=2", "--no-install-recommends"])
+        .args([
+            "install",
+            "--yes",
+            "--quiet=2",
+            "--option=Dpkg::Use-Pty=0",
+            "--no-install-recommends",
+        ])
         .args(packages)
         .env("DEBIAN_FRONTEND", "noninteractive")
         .run()

@@ -1,5 +1,6 @@
 //! Commands installed by Cargo, each at one pinned version.
 
+use std::fs::File;
 use std::io::IsTerminal;
 use std::path::{Path, PathBuf};
 
@@ -47,12 +48,27 @@ pub fn ensure(host: &Host, tool: &CargoTool, version: &str) -> Result<()> {
     let program = bin
         .join(tool.program)
         .with_extension(std::env::consts::EXE_EXTENSION);
-    if has_version(host, &program, version) {
-        println!("Found {} {version}: {}", tool.package, program.display());
-    } else {
-        install(host, tool, version, &folder)?;
+    if !has_version(host, &program, version) {
+        let _alone = lock(host)?;
+        // The one that was waited for may have installed it.
+        if !has_version(host, &program, version) {
+            install(host, tool, version, &folder)?;
+        }
     }
+    println!("Using {} {version}: {}", tool.package, program.display());
     host.prepend_path(&bin)
+}
+
+/// Held until dropped: another clone's set-up must not remove the build folder of this one.
+fn lock(host: &Host) -> Result<File> {
+    host.sh.create_dir(&host.tools)?;
+    let path = host.tools.join("lock");
+    let file = File::create(&path).with_context(|| format!("opening {}", path.display()))?;
+    if file.try_lock().is_err() {
+        println!("Waiting for another set-up of this user to end.");
+        file.lock()?;
+    }
+    Ok(file)
 }
 
 fn has_version(host: &Host, program: &Path, version: &str) -> bool {
@@ -87,7 +103,8 @@ fn build_folder(host: &Host) -> PathBuf {
 
 /// Removes what installations left behind: some hundred megabytes.
 pub fn tidy(host: &Host) -> Result<()> {
-    let sh = &host.sh;
-    sh.remove_path(build_folder(host))
+    let _alone = lock(host)?;
+    host.sh
+        .remove_path(build_folder(host))
         .context("removing what the installations left behind")
 }
