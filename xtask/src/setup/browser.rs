@@ -58,7 +58,10 @@ fn named(variable: &str) -> Option<PathBuf> {
 /// From "Chromium 156.0.8078.73 built on Debian" or "ChromeDriver 156.0.8078.73 (...)".
 fn major_version(host: &Host, program: &Path) -> Result<u32> {
     let sh = &host.sh;
-    let words = cmd!(sh, "{program} --version").quiet().read()?;
+    let words = cmd!(sh, "{program} --version")
+        .quiet()
+        .ignore_stderr()
+        .read()?;
     words
         .split_whitespace()
         .find_map(|word| word.split_once('.')?.0.parse().ok())
