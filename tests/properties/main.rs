@@ -1,0 +1,34 @@
+//! What must hold for every yard and every setting, tried on random ones.
+//!
+//! The same random ones each time: `PROPTEST_RNG_SEED` gives others, `PROPTEST_CASES` more.
+
+mod every;
+mod files;
+mod friction;
+mod hydraulics;
+mod ledgers;
+mod monotone;
+mod random;
+mod shafts;
+mod units;
+
+use proptest::test_runner::{Config, RngSeed};
+
+/// So many cases, the same each time unless the environment wants others.
+fn cases(number: u32) -> Config {
+    let asked = Config::default();
+    Config {
+        cases: match std::env::var_os("PROPTEST_CASES") {
+            None => number,
+            Some(_) => asked.cases,
+        },
+        rng_seed: match asked.rng_seed {
+            RngSeed::Random => RngSeed::Fixed(540),
+            fixed => fixed,
+        },
+        // A fault found gets a test of its own.
+        failure_persistence: None,
+        max_shrink_iters: 5_000,
+        ..asked
+    }
+}

@@ -1,0 +1,81 @@
+//! Random kits.
+
+use super::{efficiency, log, uncertain};
+use farend_core::route::RouteId;
+use farend_core::stage::gear::GearKind;
+use farend_core::yard::entry::{GearEntry, HosesEntry, KitEntry, PumpEntry};
+use proptest::collection::vec;
+use proptest::option;
+use proptest::prelude::*;
+
+/// A kit for some routes: with a pump and hoses, which a route without oil leaves alone.
+pub fn kit(id: String, routes: Vec<RouteId>) -> BoxedStrategy<KitEntry> {
+    let pto_rpm = option::weighted(0.2, proptest::sample::select(&[540.0, 1000.0][..]));
+    (pto_rpm, vec(gear(), 0..=3), pump(), hoses())
+        .prop_map(move |(pto_rpm, drive, pump, hoses)| KitEntry {
+            id: id.clone(),
+            name: "A kit".to_owned(),
+            routes: routes.clone(),
+            pto_rpm,
+            drive,
+            pump: Some(pump),
+            hoses: Some(hoses),
+        })
+        .boxed()
+}
+
+fn gear() -> BoxedStrategy<GearEntry> {
+    (
+        proptest::sample::select(GearKind::ALL),
+        prop_oneof![3 => Just(1.0), 1 => log(0.05, 20.0)],
+        option::of(efficiency(0.3)),
+        option::of(uncertain(5.0, 20_000.0)),
+    )
+        .prop_map(|(kind, ratio, efficiency, rating_nm)| GearEntry {
+            kind,
+            ratio,
+            efficiency,
+            rating_nm,
+        })
+        .boxed()
+}
+
+fn pump() -> BoxedStrategy<PumpEntry> {
+    (
+        log(2.0, 500.0),
+        log(1000.0, 6000.0),
+        uncertain(20.0, 420.0),
+        option::of(efficiency(0.5)),
+        option::of(efficiency(0.5)),
+    )
+        .prop_map(
+            |(displacement_cm3, highest_rpm, relief_bar, volumetric, hydro_mechanical)| PumpEntry {
+                displacement_cm3,
+                highest_rpm,
+                relief_bar,
+                volumetric,
+                hydro_mechanical,
+            },
+        )
+        .boxed()
+}
+
+fn hoses() -> BoxedStrategy<HosesEntry> {
+    (
+        log(4.0, 80.0),
+        log(0.2, 60.0),
+        0..=20,
+        option::of(uncertain(0.01, 20.0)),
+        option::of(log(1.0, 400.0)),
+    )
+        .prop_map(
+            |(bore_mm, length_m, couplers, coupler_bar, coupler_l_min)| HosesEntry {
+                bore_mm,
+                length_m,
+                couplers: f64::from(couplers),
+                coupler_bar,
+                coupler_l_min,
+            },
+        )
+        .boxed()
+}

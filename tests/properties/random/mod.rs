@@ -1,0 +1,93 @@
+//! Random yards and settings that keep to the rules of yard files.
+//!
+//! Strategies are boxed: nested by value they overflow a test's stack.
+
+mod implement;
+mod kit;
+mod machine;
+mod settings;
+
+pub use implement::implement;
+pub use kit::kit;
+pub use machine::{net_kw_at, skid_steer, tractor};
+pub use settings::{Turned, settings};
+
+use farend_core::route::RouteId;
+use farend_core::source::Source;
+use farend_core::yard::entry::{UncertainEntry, YardEntry};
+use libm::pow;
+use proptest::option;
+use proptest::prelude::*;
+
+/// A yard in which each route has a kit. Its tractor stands first, its skid steer second.
+pub fn yard() -> BoxedStrategy<YardEntry> {
+    let kits: Vec<_> = RouteId::ALL
+        .iter()
+        .enumerate()
+        .map(|(place, route)| kit(format!("kit-{place}"), vec![*route]))
+        .collect();
+    let routes = proptest::sample::subsequence(RouteId::ALL, 1..=RouteId::ALL.len());
+    let further = routes.prop_flat_map(|routes| kit("further".to_owned(), routes));
+    (
+        tractor("tractor"),
+        skid_steer("skid-steer"),
+        [implement("one"), implement("two")],
+        kits,
+        further,
+        option::of(any::<bool>()),
+    )
+        .prop_map(
+            |(tractor, skid_steer, implements, mut kits, further, invented)| {
+                kits.push(further);
+                YardEntry {
+                    format_version: 1,
+                    name: "A yard".to_owned(),
+                    place: invented.map(|_| "Nowhere".to_owned()),
+                    invented,
+                    machines: vec![tractor, skid_steer],
+                    implements: implements.into(),
+                    kits,
+                }
+            },
+        )
+        .boxed()
+}
+
+/// A number between two above zero, each order of size as likely as another.
+pub fn log(min: f64, max: f64) -> BoxedStrategy<f64> {
+    (0.0..=1.0_f64)
+        .prop_map(move |part| (min * pow(max / min, part)).clamp(min, max))
+        .boxed()
+}
+
+/// A known or an uncertain figure between two above zero.
+pub fn uncertain(min: f64, max: f64) -> BoxedStrategy<UncertainEntry> {
+    let source = option::of(proptest::sample::select(Source::ALL));
+    prop_oneof![
+        log(min, max).prop_map(UncertainEntry::One),
+        (log(min, max), 0.7..=1.0_f64, 1.0..=1.4_f64, source).prop_map(
+            move |(likely, down, up, source)| UncertainEntry::Three {
+                low: (likely * down).max(min),
+                likely,
+                high: (likely * up).min(max),
+                source,
+            }
+        ),
+    ]
+    .boxed()
+}
+
+/// An efficiency.
+pub fn efficiency(min: f64) -> BoxedStrategy<UncertainEntry> {
+    uncertain(min, 1.0)
+}
+
+/// A shaft speed, most often one of the usual.
+pub fn shaft_rpm() -> BoxedStrategy<f64> {
+    prop_oneof![
+        6 => proptest::sample::select(&[540.0, 1000.0][..]),
+        1 => Just(2000.0),
+        1 => log(300.0, 3000.0),
+    ]
+    .boxed()
+}

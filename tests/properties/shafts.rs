@@ -1,0 +1,155 @@
+//! Routes that stay mechanical, against the product of their efficiencies.
+
+use crate::random::{implement, kit, log, net_kw_at, tractor, uncertain};
+use farend_core::chain::run;
+use farend_core::defaults;
+use farend_core::drive::{Limit, Rate};
+use farend_core::implement::Place;
+use farend_core::quantity::{AngularSpeed, Power, Torque};
+use farend_core::route::RouteId;
+use farend_core::source::Source;
+use farend_core::spread::{Scenario, Spread};
+use farend_core::stage::Stage;
+use farend_core::stage::gear::{Gear, GearKind, GearRole};
+use farend_core::yard::entry::{PtoEntry, ShaftEntry, UncertainEntry, YardEntry};
+use farend_tests::run as run_route;
+use proptest::collection::vec;
+use proptest::prelude::*;
+
+/// Ratio, efficiency and, where there is one, rated torque in N·m.
+type Step = (f64, f64, Option<f64>);
+
+fn steps() -> impl Strategy<Value = Vec<Step>> {
+    let rating = proptest::option::weighted(0.7, log(5.0, 20_000.0));
+    vec((log(0.05, 20.0), 0.3..=1.0_f64, rating), 1..=6)
+}
+
+fn gears(steps: &[Step]) -> Vec<Stage> {
+    let gear = |(ratio, efficiency, rating): &Step| {
+        Stage::Gear(Gear {
+            role: GearRole::Step(GearKind::Spur),
+            ratio: *ratio,
+            efficiency: Spread::exact(*efficiency, Source::Own),
+            rating: rating.map(|torque| {
+                let torque = Torque::newton_metres(torque);
+                (Spread::exact(torque, Source::Own), Limit::ShaftRating)
+            }),
+        })
+    };
+    steps.iter().map(gear).collect()
+}
+
+fn nearly(actual: f64, expected: f64) -> Result<(), TestCaseError> {
+    let off = (actual - expected).abs();
+    prop_assert!(off <= 1e-12 * expected.abs(), "{actual}, not {expected}");
+    Ok(())
+}
+
+proptest! {
+    #![proptest_config(crate::cases(500))]
+
+    #[test]
+    fn without_a_rating_the_efficiencies_multiply(
+        mut steps in steps(),
+        watts in log(1e2, 1e6),
+        rpm in log(300.0, 5000.0),
+    ) {
+        for step in &mut steps {
+            step.2 = None;
+        }
+        let available = Power::watts(watts);
+        let ledger = run(&gears(&steps), available, AngularSpeed::rpm(rpm), Scenario::Likely)
+            .expect("shafts join shafts");
+        let delivered = ledger.delivered().expect("nothing stalls a shaft");
+        // P₂ = P₁·η₁·η₂·…, n₂ = n₁·i₁·i₂·…
+        nearly(delivered.power.to_watts(), steps.iter().fold(watts, |p, step| p * step.1))?;
+        let Rate::Turning(speed) = delivered.rate else { panic!("a shaft gives oil") };
+        nearly(speed.to_rpm(), steps.iter().fold(rpm, |n, step| n * step.0))?;
+        nearly(ledger.taken().to_watts(), watts)?;
+        prop_assert_eq!(ledger.limit, Limit::Engine);
+    }
+
+    /// The most that a chain hands on is the least of what the engine and each rating let through,
+    /// each less what is lost after it.
+    #[test]
+    fn with_ratings_the_tightest_holds(
+        steps in steps(),
+        watts in log(1e2, 1e6),
+        rpm in log(300.0, 5000.0),
+    ) {
+        let available = Power::watts(watts);
+        let ledger = run(&gears(&steps), available, AngularSpeed::rpm(rpm), Scenario::Likely)
+            .expect("shafts join shafts");
+        let after = |place: usize| steps[place..].iter().map(|step| step.1).product::<f64>();
+        let mut least = watts * after(0);
+        let mut turns = rpm;
+        for (place, (ratio, _, rating)) in steps.iter().enumerate() {
+            turns *= ratio;
+            if let Some(torque) = rating {
+                // P = T·2π·n/60
+                let through = torque * core::f64::consts::TAU * turns / 60.0;
+                least = least.min(through * after(place + 1));
+            }
+        }
+        let delivered = ledger.delivered().expect("nothing stalls a shaft");
+        nearly(delivered.power.to_watts(), least)?;
+        let by_engine = (least - watts * after(0)).abs() <= 1e-12 * least;
+        prop_assert_eq!(ledger.limit == Limit::Engine, by_engine);
+    }
+
+    /// A whole rear shaft route from the numbers of its file: no rating is near.
+    #[test]
+    fn a_rear_shaft_is_the_product_of_its_file(
+        mut tractor in tractor("it"),
+        mut implement in implement("it"),
+        mut kit in kit("it".to_owned(), vec![RouteId::RearShaft]),
+        net in uncertain(3.0, 250.0),
+    ) {
+        let rated = tractor.engine.rated_rpm;
+        tractor.engine.net_kw = net;
+        tractor.rear_pto = Some(PtoEntry {
+            rpm: 540.0,
+            engine_rpm: rated * 0.9,
+            tested_kw: None,
+            rating_kw: Some(UncertainEntry::One(600.0)),
+        });
+        tractor.mid_pto = None;
+        tractor.engine.lowest_rpm = rated * 0.5;
+        kit.pto_rpm = None;
+        for gear in &mut kit.drive {
+            gear.ratio = 1.0;
+            gear.rating_nm = None;
+        }
+        implement.shafts = vec![ShaftEntry {
+            place: Place::Rear,
+            rpm: 540.0,
+            drive: vec![GearKind::Bevel, GearKind::Belt],
+            rating_kw: None,
+        }];
+
+        // P = P_net·η_PTO·η_kit·η_bevel·η_belt
+        let kit_efficiency: f64 = kit
+            .drive
+            .iter()
+            .map(|gear| match &gear.efficiency {
+                None => defaults::gear_efficiency(gear.kind).likely,
+                Some(UncertainEntry::One(likely) | UncertainEntry::Three { likely, .. }) => *likely,
+            })
+            .product();
+        let expected = net_kw_at(&tractor.engine, rated * 0.9) * 0.86 * kit_efficiency * 0.95 * 0.955;
+        let rotor_rpm = implement.rotor.rated_rpm;
+
+        let yard = crate::every::loaded(&YardEntry {
+            format_version: 1,
+            name: "A yard".to_owned(),
+            place: None,
+            invented: None,
+            machines: vec![tractor],
+            implements: vec![implement],
+            kits: vec![kit],
+        });
+        let route = run_route(&yard, "it", "it", RouteId::RearShaft).expect("they fit");
+        nearly(route.delivered.likely.to_kilowatts(), expected)?;
+        nearly(route.rotor.to_rpm(), rotor_rpm)?;
+    }
+}
