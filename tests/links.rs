@@ -1,0 +1,251 @@
+//! Links: a state comes back as it was, and a damaged link never becomes another state.
+
+use base64::Engine as _;
+use base64::engine::general_purpose::URL_SAFE_NO_PAD;
+use farend_core::fault::Rule;
+use farend_core::machine::Outlet;
+use farend_core::quantity::{AngularSpeed, Flow, Pressure};
+use farend_core::route::RouteId;
+use farend_core::settings::{Control, OilSettings, Settings};
+use farend_core::state::{LONGEST_LINK, LinkFault, State};
+use farend_core::units::UnitSystem;
+use farend_tests::demo;
+use proptest::collection::vec;
+use proptest::option;
+use proptest::prelude::*;
+use proptest::sample::{Index, select};
+use proptest::test_runner::RngSeed;
+
+/// Rounding of a number on its way through the link's units and back, relative.
+const ROUNDING: f64 = 1e-12;
+
+fn cases(number: u32) -> ProptestConfig {
+    ProptestConfig {
+        cases: number,
+        // The same cases each time; a fault found gets a test of its own.
+        rng_seed: RngSeed::Fixed(540),
+        failure_persistence: None,
+        ..ProptestConfig::default()
+    }
+}
+
+fn oil() -> impl Strategy<Value = OilSettings> {
+    (option::of(1.0..400.0), option::of(20.0..420.0)).prop_map(|(flow, relief)| OilSettings {
+        flow: flow.map(Flow::litres_per_minute),
+        relief: relief.map(Pressure::bar),
+    })
+}
+
+fn state() -> impl Strategy<Value = State> {
+    let settings = (
+        option::of(300.0..5000.0),
+        oil(),
+        oil(),
+        option::of(select(Outlet::ALL)),
+    )
+        .prop_map(|(rpm, own, pack, outlet)| Settings {
+            engine_speed: rpm.map(AngularSpeed::rpm),
+            own,
+            pack,
+            outlet,
+        });
+    let controls = [
+        Control::EngineSpeed,
+        Control::OwnFlow,
+        Control::OwnRelief,
+        Control::PackFlow,
+        Control::PackRelief,
+    ];
+    (
+        "[a-z0-9-]{1,40}",
+        "[a-z0-9-]{1,40}",
+        select(RouteId::ALL),
+        settings,
+        select(controls.to_vec()),
+        select(vec![UnitSystem::Metric, UnitSystem::Us]),
+    )
+        .prop_map(|(machine, implement, route, settings, over, units)| State {
+            machine,
+            implement,
+            route,
+            settings,
+            over,
+            units,
+        })
+}
+
+/// The turned values, in SI.
+fn numbers(settings: &Settings) -> [Option<f64>; 5] {
+    [
+        settings.engine_speed.map(AngularSpeed::to_si),
+        settings.own.flow.map(Flow::to_si),
+        settings.own.relief.map(Pressure::to_si),
+        settings.pack.flow.map(Flow::to_si),
+        settings.pack.relief.map(Pressure::to_si),
+    ]
+}
+
+/// A body with the check sum that makes a whole link of it.
+fn summed(body: &[u8]) -> String {
+    let mut bytes = body.to_vec();
+    bytes.extend(crc32fast::hash(body).to_le_bytes());
+    URL_SAFE_NO_PAD.encode(bytes)
+}
+
+proptest! {
+    #![proptest_config(cases(1_000))]
+
+    #[test]
+    fn a_state_comes_back(state in state()) {
+        let link = state.to_link();
+        prop_assert!(link.len() <= LONGEST_LINK);
+        let url_safe = |c: char| c.is_ascii_alphanumeric() || c == '-' || c == '_';
+        prop_assert!(link.chars().all(url_safe), "{link}");
+        let back = State::from_link(&link).expect("its own link");
+        for (new, old) in numbers(&back.settings).into_iter().zip(numbers(&state.settings)) {
+            prop_assert_eq!(new.is_some(), old.is_some());
+            if let (Some(new), Some(old)) = (new, old) {
+                prop_assert!((new - old).abs() <= ROUNDING * old, "{new}, was {old}");
+            }
+        }
+        // All else is exact.
+        let settings = Settings { outlet: back.settings.outlet, ..state.settings };
+        prop_assert_eq!(State { settings, ..back }, state);
+    }
+
+    #[test]
+    fn a_truncated_link_is_refused(state in state(), at: Index) {
+        let link = state.to_link();
+        let cut = &link[..at.index(link.len())];
+        prop_assert_eq!(State::from_link(cut), Err(LinkFault::Damaged));
+    }
+
+    #[test]
+    fn a_link_with_another_byte_is_refused(state in state(), at: Index, byte: u8) {
+        let mut bytes = URL_SAFE_NO_PAD.decode(state.to_link()).expect("base64");
+        let place = at.index(bytes.len());
+        prop_assume!(bytes[place] != byte);
+        bytes[place] = byte;
+        let link = URL_SAFE_NO_PAD.encode(bytes);
+        prop_assert_eq!(State::from_link(&link), Err(LinkFault::Damaged));
+    }
+
+    #[test]
+    fn a_link_with_another_character_is_refused(state in state(), at: Index, c: char) {
+        let link = state.to_link();
+        let place = at.index(link.len());
+        prop_assume!(!link[place..].starts_with(c));
+        let damaged = format!("{}{c}{}", &link[..place], &link[place + 1..]);
+        prop_assert_eq!(State::from_link(&damaged), Err(LinkFault::Damaged));
+    }
+
+    #[test]
+    fn a_link_with_something_added_is_refused(state in state(), more in "[A-Za-z0-9_-]{1,20}") {
+        let link = state.to_link();
+        prop_assert_eq!(State::from_link(&format!("{link}{more}")), Err(LinkFault::Damaged));
+        prop_assert_eq!(State::from_link(&format!("{more}{link}")), Err(LinkFault::Damaged));
+    }
+
+    #[test]
+    fn any_text_is_refused(text in ".{0,200}") {
+        prop_assert_eq!(State::from_link(&text), Err(LinkFault::Damaged));
+    }
+
+    /// Someone who knows the check sum can write what they like. It is refused, or it is a state
+    /// that comes back from its own link.
+    #[test]
+    fn any_bytes_under_a_right_sum_do_no_harm(state in state(), changes in vec(any::<(Index, u8)>(), 1..4)) {
+        let bytes = URL_SAFE_NO_PAD.decode(state.to_link()).expect("base64");
+        let mut body = bytes[..bytes.len() - 4].to_vec();
+        for (at, byte) in changes {
+            let place = at.index(body.len());
+            body[place] = byte;
+        }
+        match State::from_link(&summed(&body)) {
+            Err(fault) => prop_assert_ne!(fault, LinkFault::TooLong),
+            Ok(read) => {
+                let again = State::from_link(&read.to_link()).expect("its own link");
+                prop_assert_eq!(again.machine, read.machine);
+                prop_assert_eq!(again.route, read.route);
+            }
+        }
+    }
+}
+
+fn a_state() -> State {
+    State {
+        machine: "curlew-46".to_owned(),
+        implement: "snow-thrower-150".to_owned(),
+        route: RouteId::RearShaft,
+        settings: Settings::default(),
+        over: Control::EngineSpeed,
+        units: UnitSystem::Metric,
+    }
+}
+
+/// Links of version 1, put together byte by byte from the form that `state` describes: with
+/// nothing turned, and with everything.
+const FIRST_LINKS: [&str; 2] = [
+    "AQljdXJsZXctNDYQc25vdy10aHJvd2VyLTE1MAAAAAAAAAAAALomoik",
+    "AQlwdWZmaW4tNjIMc3R1bXAtY3V0dGVyBQEAAAAAAIijQAEAAAAAAIBfQAEAAAAAAMBsQAEAAAAAAIBUQAEAAAAAAABpQAECAwHCGjd0",
+];
+
+/// A link handed out once must be read for ever.
+#[test]
+fn links_of_the_first_version_are_still_read() {
+    let oil = |flow, relief| OilSettings {
+        flow: Some(Flow::litres_per_minute(flow)),
+        relief: Some(Pressure::bar(relief)),
+    };
+    let turned = State {
+        machine: "puffin-62".to_owned(),
+        implement: "stump-cutter".to_owned(),
+        route: RouteId::SkidSteer,
+        settings: Settings {
+            engine_speed: Some(AngularSpeed::rpm(2500.0)),
+            own: oil(126.0, 230.0),
+            pack: oil(82.0, 200.0),
+            outlet: Some(Outlet::HighFlow),
+        },
+        over: Control::PackFlow,
+        units: UnitSystem::Us,
+    };
+    for (link, state) in FIRST_LINKS.into_iter().zip([a_state(), turned]) {
+        assert_eq!(State::from_link(link), Ok(state));
+    }
+}
+
+#[test]
+fn a_link_of_a_newer_version_says_so() {
+    assert_eq!(State::from_link(&summed(&[2])), Err(LinkFault::Newer(2)));
+    assert_eq!(State::from_link(&summed(&[0])), Err(LinkFault::Damaged));
+}
+
+#[test]
+fn a_link_that_is_too_long_is_not_looked_at() {
+    let longest = "A".repeat(LONGEST_LINK);
+    assert_eq!(State::from_link(&longest), Err(LinkFault::Damaged));
+    assert_eq!(
+        State::from_link(&format!("{longest}A")),
+        Err(LinkFault::TooLong)
+    );
+}
+
+#[test]
+fn an_empty_link_is_refused() {
+    assert_eq!(State::from_link(""), Err(LinkFault::Damaged));
+}
+
+/// A whole link can carry what is no number: the check of the settings must stop it.
+#[test]
+fn a_link_with_what_is_no_number_is_stopped_by_the_settings_check() {
+    for rpm in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, -2000.0, 1e300] {
+        let mut state = a_state();
+        state.settings.engine_speed = Some(AngularSpeed::rpm(rpm));
+        let read = State::from_link(&state.to_link()).expect("a whole link");
+        let yard = demo();
+        let machine = yard.machine(&read.machine).expect("a machine of the demo");
+        let faults = read.settings.check(machine).expect_err("no such speed");
+        assert!(matches!(faults[0].rule, Rule::Within { .. }), "{faults:?}");
+    }
+}
