@@ -61,14 +61,18 @@ pub fn ensure(host: &Host, tool: &CargoTool, version: &str) -> Result<()> {
 
 /// Held until dropped: another clone's set-up must not remove the build folder of this one.
 fn lock(host: &Host) -> Result<File> {
-    host.sh.create_dir(&host.tools)?;
-    let path = host.tools.join("lock");
-    let file = File::create(&path).with_context(|| format!("opening {}", path.display()))?;
+    let file = lock_file(host)?;
     if file.try_lock().is_err() {
         println!("Waiting for another set-up of this user to end.");
         file.lock()?;
     }
     Ok(file)
+}
+
+fn lock_file(host: &Host) -> Result<File> {
+    host.sh.create_dir(&host.tools)?;
+    let path = host.tools.join("lock");
+    File::create(&path).with_context(|| format!("opening {}", path.display()))
 }
 
 fn has_version(host: &Host, program: &Path, version: &str) -> bool {
@@ -103,7 +107,11 @@ fn build_folder(host: &Host) -> PathBuf {
 
 /// Removes what installations left behind: some hundred megabytes.
 pub fn tidy(host: &Host) -> Result<()> {
-    let _alone = lock(host)?;
+    let file = lock_file(host)?;
+    // Whoever installs now removes it afterwards.
+    if file.try_lock().is_err() {
+        return Ok(());
+    }
     host.sh
         .remove_path(build_folder(host))
         .context("removing what the installations left behind")
