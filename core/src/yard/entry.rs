@@ -7,12 +7,13 @@ use crate::machine::{MachineKind, Outlet, SteeringPolicy};
 use crate::route::RouteId;
 use crate::source::Source;
 use crate::stage::gear::GearKind;
-use serde::{Deserialize, Serialize};
+use serde::{Deserialize, Deserializer, Serialize};
 
 /// A whole yard file.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct YardEntry {
     /// 1.
+    #[serde(deserialize_with = "whole")]
     pub format_version: u32,
     /// What the yard is called.
     pub name: String,
@@ -28,6 +29,11 @@ pub struct YardEntry {
     pub implements: Vec<ImplementEntry>,
     /// What joins them.
     pub kits: Vec<KitEntry>,
+}
+
+/// A whole number, which some programs write with a point. The rules have checked it.
+fn whole<'de, D: Deserializer<'de>>(from: D) -> Result<u32, D::Error> {
+    f64::deserialize(from).map(|number| number as u32)
 }
 
 /// A number, or three with their source.

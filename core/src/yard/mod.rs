@@ -50,7 +50,7 @@ impl Yard {
         }
         // Editors on some systems begin a file with a byte order mark.
         let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-        let value: Value = match serde_json::from_str(text) {
+        let mut value: Value = match serde_json::from_str(text) {
             Ok(value) => value,
             Err(error) => {
                 let hint = "It isn't JSON: look for a missing comma, quote or bracket there.";
@@ -59,17 +59,20 @@ impl Yard {
             }
         };
         let Value::Object(group) = &value else {
-            report.wrong_type("file", &value, "a yard { … }", "");
+            let hint = "A yard file begins with { and ends with }: is it the right file?";
+            report.wrong_type("file", &value, "a yard { … }", hint);
             return Err(report.into_faults());
         };
         shape::check_group(group, rules::YARD, "", &mut report);
         if !report.is_empty() {
             return Err(report.into_faults());
         }
+        drop_nulls(&mut value);
         match serde_json::from_value::<YardEntry>(value) {
             Ok(entry) => Self::from_entry(&entry),
             Err(error) => {
-                report.add("file", error.to_string(), Rule::Readable, "");
+                let hint = "The rules let through what the reader doesn't take: please report it.";
+                report.add("file", error.to_string(), Rule::Readable, hint);
                 Err(report.into_faults())
             }
         }
@@ -129,6 +132,18 @@ impl Yard {
     /// The kit with an identifier.
     pub fn kit(&self, id: &str) -> Option<&Kit> {
         self.kits.iter().find(|kit| kit.id == id)
+    }
+}
+
+/// A field that is null counts as left out, as in the rules.
+fn drop_nulls(value: &mut Value) {
+    match value {
+        Value::Object(group) => {
+            group.retain(|_, value| !value.is_null());
+            group.values_mut().for_each(drop_nulls);
+        }
+        Value::Array(items) => items.iter_mut().for_each(drop_nulls),
+        _ => {}
     }
 }
 
