@@ -1,0 +1,9 @@
+//! Yard files: the built-in one, one written by hand, and damaged ones.
+
+mod damaged;
+mod demo;
+mod every_field;
+mod format;
+mod full;
+mod hand_written;
+mod unreadable;
