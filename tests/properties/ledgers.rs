@@ -5,7 +5,9 @@ use crate::random::{settings, yard};
 use farend_core::chain::Ledger;
 use farend_core::compare::{Comparison, Run, compare};
 use farend_core::drive::{Drive, Limit, Rate};
+use farend_core::implement::Implement;
 use farend_core::route::RouteId;
+use farend_core::standing::Standing;
 use proptest::prelude::*;
 use proptest::test_runner::TestRunner;
 use std::cell::RefCell;
@@ -102,6 +104,45 @@ fn every_ledger_balances() {
     }
 }
 
+/// The standing of delivered over needed power, by the bands as they are published in the page's
+/// own words: this project's judgement.
+fn standing(ratio: f64) -> Standing {
+    match ratio {
+        ratio if ratio >= 1.15 => Standing::Ample,
+        ratio if ratio >= 1.0 => Standing::Enough,
+        ratio if ratio >= 0.7 => Standing::Slower,
+        ratio if ratio >= 0.4 => Standing::Labours,
+        _ => Standing::Starves,
+    }
+}
+
+#[test]
+fn a_band_begins_at_its_number() {
+    for ratio in [1.15, 1.0, 0.7, 0.4, 0.0] {
+        for ratio in [ratio, ratio - 1e-9] {
+            assert_eq!(Standing::of(ratio), standing(ratio), "{ratio}");
+        }
+    }
+}
+
+/// Delivered against needed, and below the rotor's lowest speed never better than it labours.
+fn is_judged(run: &Run, implement: &Implement) -> Result<(), TestCaseError> {
+    let ratio = run.delivered.likely / implement.need.likely;
+    let poorest = run.delivered.low / implement.need.high;
+    let best = run.delivered.high / implement.need.low;
+    let most = if run.rotor < implement.rotor.lowest {
+        Standing::Labours
+    } else {
+        Standing::Ample
+    };
+    let verdict = run.verdict;
+    prop_assert_eq!(verdict.ratio, ratio);
+    prop_assert_eq!(verdict.likely, standing(ratio).min(most));
+    prop_assert_eq!(verdict.poorest, standing(poorest).min(most));
+    prop_assert_eq!(verdict.best, standing(best).min(most));
+    Ok(())
+}
+
 fn is_in_order(run: &Run) -> Result<(), TestCaseError> {
     let spread = run.delivered;
     let (low, likely, high) = (
@@ -145,6 +186,7 @@ proptest! {
             prop_assert_eq!(comparison.routes.len(), RouteId::ALL.len());
             for run in comparison.routes.iter().filter_map(|result| result.run()) {
                 is_in_order(run)?;
+                is_judged(run, implement)?;
             }
             prop_assert!(is_ranked(&comparison));
         }

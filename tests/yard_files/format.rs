@@ -20,12 +20,12 @@ fn full_as_json() -> Map<String, Value> {
 fn differences(group: &Map<String, Value>, fields: &[Field], path: &str) -> Vec<String> {
     let written: BTreeSet<_> = group.keys().map(String::as_str).collect();
     let ruled: BTreeSet<_> = fields.iter().map(|field| field.key).collect();
-    let mut differences = Vec::new();
+    let mut all = Vec::new();
     for key in written.difference(&ruled) {
-        differences.push(format!("{path}{key} has no rule"));
+        all.push(format!("{path}{key} has no rule"));
     }
     for key in ruled.difference(&written) {
-        differences.push(format!("{path}{key} is in no entry"));
+        all.push(format!("{path}{key} is in no entry"));
     }
     for field in fields {
         let value = group.get(field.key);
@@ -36,16 +36,16 @@ fn differences(group: &Map<String, Value>, fields: &[Field], path: &str) -> Vec<
         };
         let path = format!("{path}{}.", field.key);
         if items.is_empty() {
-            differences.push(format!("{path} is an empty list: nothing is compared"));
+            all.push(format!("{path} is an empty list: nothing is compared"));
         }
         for item in items {
             match item {
-                Value::Object(group) => differences.extend(self::differences(group, inner, &path)),
-                other => differences.push(format!("{path} isn't a group: {other}")),
+                Value::Object(group) => all.extend(differences(group, inner, &path)),
+                other => all.push(format!("{path} isn't a group: {other}")),
             }
         }
     }
-    differences
+    all
 }
 
 #[test]

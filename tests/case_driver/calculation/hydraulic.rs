@@ -3,7 +3,6 @@
 use super::Outcome;
 use crate::inputs::{Point, Problem};
 use farend_core::chain::run;
-use farend_core::defaults;
 use farend_core::drive::{Drive, Rate};
 use farend_core::physics::hydraulic as physics;
 use farend_core::quantity::{AngularSpeed, Displacement, Flow, Power, Pressure, Torque};
@@ -100,23 +99,6 @@ pub(super) fn pump_and_motor(point: &Point<'_>) -> Result<Outcome, Problem> {
         ("pump_power", Quantity::Power(ledger.taken())),
         ("motor_power", Quantity::Power(delivered.power)),
     ]))
-}
-
-/// Part of the power that the default pump and the default motor hand on together.
-pub(super) fn default_pump_and_motor(_: &Point<'_>) -> Result<Outcome, Problem> {
-    let efficiency: f64 = [
-        defaults::PUMP_VOLUMETRIC,
-        defaults::PUMP_HYDRO_MECHANICAL,
-        defaults::MOTOR_VOLUMETRIC,
-        defaults::MOTOR_HYDRO_MECHANICAL,
-    ]
-    .iter()
-    .map(|default| default.likely)
-    .product();
-    Ok(Outcome::Results(vec![(
-        "overall",
-        Quantity::Ratio(efficiency),
-    )]))
 }
 
 /// A sheet's flow at an engine speed, less a constant share.

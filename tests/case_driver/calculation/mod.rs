@@ -1,5 +1,6 @@
 //! The core's calculations under the names that case files use.
 
+mod defaults;
 mod demo;
 mod hydraulic;
 mod line;
@@ -54,13 +55,19 @@ table! {
     hydraulic::pump_flow;
     hydraulic::motor;
     hydraulic::pump_and_motor;
-    hydraulic::default_pump_and_motor;
     hydraulic::flow_after_steering;
     line::friction_factor;
     line::line_velocity;
     line::reynolds;
     line::line_drop;
     line::rated_drop;
+    defaults::default_gear;
+    defaults::default_pump;
+    defaults::default_motor;
+    defaults::default_pump_and_motor;
+    defaults::default_coupler;
+    defaults::default_oil;
+    defaults::default_shaft_rating;
     demo::delivered_ratio;
     demo::at_couplers;
     settings::settings;

@@ -1,0 +1,80 @@
+//! Figures that stand in where a yard has none.
+
+use super::Outcome;
+use crate::inputs::{Point, Problem};
+use farend_core::defaults;
+use farend_core::spread::Spread;
+use farend_core::stage::gear::GearKind;
+use farend_core::units::Quantity;
+
+fn three<T: Copy>(spread: Spread<T>, quantity: fn(T) -> Quantity) -> Outcome {
+    Outcome::Results(vec![
+        ("low", quantity(spread.low)),
+        ("likely", quantity(spread.likely)),
+        ("high", quantity(spread.high)),
+    ])
+}
+
+fn product(a: Spread<f64>, b: Spread<f64>) -> Spread<f64> {
+    Spread::new(
+        a.low * b.low,
+        a.likely * b.likely,
+        a.high * b.high,
+        a.source,
+    )
+}
+
+fn pump() -> Spread<f64> {
+    product(defaults::PUMP_VOLUMETRIC, defaults::PUMP_HYDRO_MECHANICAL)
+}
+
+fn motor() -> Spread<f64> {
+    product(defaults::MOTOR_VOLUMETRIC, defaults::MOTOR_HYDRO_MECHANICAL)
+}
+
+pub(super) fn default_gear(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let word = point.text("kind")?;
+    let mut kinds = GearKind::ALL.iter();
+    let kind = kinds
+        .find(|kind| kind.word() == word)
+        .ok_or_else(|| format!("{word} is no kind of gear"))?;
+    Ok(three(defaults::gear_efficiency(*kind), Quantity::Ratio))
+}
+
+/// Overall efficiency.
+pub(super) fn default_pump(_: &Point<'_>) -> Result<Outcome, Problem> {
+    Ok(three(pump(), Quantity::Ratio))
+}
+
+/// Overall efficiency.
+pub(super) fn default_motor(_: &Point<'_>) -> Result<Outcome, Problem> {
+    Ok(three(motor(), Quantity::Ratio))
+}
+
+/// Part of the power that both hand on together.
+pub(super) fn default_pump_and_motor(_: &Point<'_>) -> Result<Outcome, Problem> {
+    Ok(three(product(pump(), motor()), Quantity::Ratio))
+}
+
+pub(super) fn default_coupler(_: &Point<'_>) -> Result<Outcome, Problem> {
+    let drop = defaults::coupler_drop();
+    Ok(Outcome::Results(vec![
+        ("flow", Quantity::Flow(defaults::coupler_flow())),
+        ("highest_drop", Quantity::Pressure(drop.high)),
+        ("likely_drop", Quantity::Pressure(drop.likely)),
+    ]))
+}
+
+pub(super) fn default_oil(_: &Point<'_>) -> Result<Outcome, Problem> {
+    let viscosity = defaults::viscosity();
+    Ok(Outcome::Results(vec![
+        ("thickest", Quantity::Viscosity(viscosity.high)),
+        ("likely", Quantity::Viscosity(viscosity.likely)),
+        ("density", Quantity::Density(defaults::density())),
+    ]))
+}
+
+pub(super) fn default_shaft_rating(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let rating = defaults::shaft_rating(point.get("speed")?).ok_or("no rating is known")?;
+    Ok(three(rating, Quantity::Power))
+}
