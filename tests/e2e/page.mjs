@@ -13,4 +13,118 @@ export class FarendPage {
   heading() {
     return this.tab.getByRole('heading', { level: 1 });
   }
+
+  part(id) {
+    return this.tab.getByTestId(id);
+  }
+
+  text(id) {
+    return this.part(id).innerText();
+  }
+
+  // Choices
+
+  machine() {
+    return this.part('machine');
+  }
+
+  implement() {
+    return this.part('implement');
+  }
+
+  async choose(machine, implement) {
+    await this.machine().selectOption(machine);
+    await this.implement().selectOption(implement);
+  }
+
+  // Routes
+
+  route(id) {
+    return this.part(id);
+  }
+
+  async openRoute(id) {
+    await this.route(id).click();
+  }
+
+  openedRoute() {
+    return this.tab.locator('input[name="route"]:checked').locator('..').getAttribute('data-testid');
+  }
+
+  delivered(id) {
+    return this.route(id).getByTestId('delivered').innerText();
+  }
+
+  standing(id) {
+    return this.route(id).locator('.standing').innerText();
+  }
+
+  /** Width of what arrives, in the picture's own pixels. */
+  async barWidth(id) {
+    const box = await this.route(id).locator('.bar .arrives').boundingBox();
+    return box.width;
+  }
+
+  // Controls
+
+  control(id) {
+    const row = this.part(id);
+    const inRow = (part) => row.getByTestId(part);
+    return {
+      slider: inRow('slider'),
+      number: inRow('number'),
+      less: inRow('less'),
+      more: inRow('more'),
+      back: inRow('back'),
+      complaint: row.getByRole('alert'),
+      value: () => inRow('number').inputValue(),
+      async type(text) {
+        await inRow('number').fill(text);
+        await inRow('number').press('Enter');
+      },
+      /** Drags the thumb to a part of the slider's length, by the mouse. */
+      drag: async (part) => {
+        const slider = inRow('slider');
+        await slider.scrollIntoViewIfNeeded();
+        const box = await slider.boundingBox();
+        const [min, max, now] = await slider.evaluate((it) => [it.min, it.max, it.value].map(Number));
+        const y = box.y + box.height / 2;
+        const at = (share) => box.x + 8 + (box.width - 16) * share;
+        await this.tab.mouse.move(at((now - min) / (max - min)), y);
+        await this.tab.mouse.down();
+        await this.tab.mouse.move(at(part), y, { steps: 10 });
+        await this.tab.mouse.up();
+      },
+    };
+  }
+
+  // Files and links
+
+  async openYard(name, text) {
+    const file = { name, mimeType: 'application/json', buffer: Buffer.from(text) };
+    await this.part('open-yard').setInputFiles(file);
+    await this.part('notice').waitFor();
+  }
+
+  link() {
+    return new URL(this.tab.url()).hash;
+  }
+
+  /** Waits until the address has followed the last change. */
+  async linkAfter(before) {
+    await this.tab.waitForFunction((old) => location.hash !== old, before);
+    return this.link();
+  }
+
+  /** All that the page shows of its state, for comparing. */
+  async shown() {
+    return {
+      machine: await this.machine().inputValue(),
+      implement: await this.implement().inputValue(),
+      route: await this.openedRoute(),
+      answer: await this.text('answer'),
+      ledger: await this.text('ledger'),
+      relief: await this.control('ownrelief').value(),
+    };
+  }
 }
