@@ -96,6 +96,10 @@ fn install(host: &Host, tool: &CargoTool, version: &str, folder: &Path) -> Resul
     let quiet = (!std::io::stderr().is_terminal()).then_some("--quiet");
     cmd!(sh, "cargo install {quiet...} --locked --version {version} --root {folder} {options...} {package}")
         .env("CARGO_TARGET_DIR", build_folder(host))
+        // These run for seconds and compile for minutes: their own settings ask for the slowest build.
+        .env("CARGO_PROFILE_RELEASE_LTO", "off")
+        .env("CARGO_PROFILE_RELEASE_CODEGEN_UNITS", "16")
+        .env("CARGO_PROFILE_RELEASE_OPT_LEVEL", "1")
         .run()
         .with_context(|| format!("installing {package} {version}"))
 }
