@@ -93,6 +93,9 @@ fn always(name: HeaderName, value: &'static str) -> SetResponseHeaderLayer<Heade
 
 #[cfg(test)]
 mod tests {
+    use std::io::{Read, Write};
+    use std::net::TcpStream;
+
     use super::*;
 
     #[test]
@@ -101,5 +104,30 @@ mod tests {
         let port = taken.local_addr().unwrap().port();
         let next = bind_from(port).unwrap();
         assert!(next.local_addr().unwrap().port() > port);
+    }
+
+    #[test]
+    fn files_come_typed_and_uncached_at_both_addresses() {
+        let sh = xshell::Shell::new().unwrap();
+        let dist = sh.create_temp_dir().unwrap();
+        sh.write_file(dist.path().join("page.wasm"), "module")
+            .unwrap();
+        let server = Server::bind(0, dist.path()).unwrap();
+        let address = server.listener.local_addr().unwrap();
+        server.serve_in_background();
+
+        for path in ["/page.wasm", "/some/folder/page.wasm"] {
+            let mut stream = TcpStream::connect(address).unwrap();
+            write!(stream, "GET {path} HTTP/1.0\r\n\r\n").unwrap();
+            let mut answer = String::new();
+            stream.read_to_string(&mut answer).unwrap();
+            assert!(answer.starts_with("HTTP/1.0 200"), "{answer}");
+            assert!(
+                answer.contains("content-type: application/wasm"),
+                "{answer}"
+            );
+            assert!(answer.contains("cache-control: no-store"), "{answer}");
+            assert!(answer.ends_with("module"), "{answer}");
+        }
     }
 }
