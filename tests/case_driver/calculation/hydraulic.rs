@@ -55,11 +55,13 @@ pub(super) fn pump_flow(point: &Point<'_>) -> Result<Outcome, Problem> {
     Ok(Outcome::Results(vec![("flow", Quantity::Flow(flow))]))
 }
 
-/// A motor without losses.
+/// A motor, without losses where none are given.
 pub(super) fn motor(point: &Point<'_>) -> Result<Outcome, Problem> {
     let displacement: Displacement = point.get("displacement")?;
-    let speed = physics::motor_speed(displacement, point.get("flow")?, 1.0);
-    let torque = physics::motor_torque(displacement, point.get("pressure")?, 1.0);
+    let volumetric = point.number_or("volumetric", 1.0)?;
+    let hydro_mechanical = point.number_or("hydro_mechanical", 1.0)?;
+    let speed = physics::motor_speed(displacement, point.get("flow")?, volumetric);
+    let torque = physics::motor_torque(displacement, point.get("pressure")?, hydro_mechanical);
     Ok(Outcome::Results(vec![
         ("speed", Quantity::Speed(speed)),
         ("torque", Quantity::Torque(torque)),

@@ -14,6 +14,12 @@ pub(super) fn friction_factor(point: &Point<'_>) -> Result<Outcome, Problem> {
     Ok(Outcome::Results(vec![("factor", Quantity::Ratio(factor))]))
 }
 
+/// At a Reynolds number so high that it no longer counts.
+pub(super) fn fully_rough_factor(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let factor = line::friction_factor(1e8, point.number("relative_roughness")?);
+    Ok(Outcome::Results(vec![("factor", Quantity::Ratio(factor))]))
+}
+
 pub(super) fn line_velocity(point: &Point<'_>) -> Result<Outcome, Problem> {
     let pipe = smooth(point.get("bore")?, Length::ZERO);
     let velocity = pipe.velocity(point.get("flow")?);

@@ -57,6 +57,7 @@ table! {
     hydraulic::pump_and_motor;
     hydraulic::flow_after_steering;
     line::friction_factor;
+    line::fully_rough_factor;
     line::line_velocity;
     line::reynolds;
     line::line_drop;
