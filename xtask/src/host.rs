@@ -5,6 +5,7 @@ use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result};
+use etcetera::BaseStrategy;
 use xshell::Shell;
 
 pub struct Host {
@@ -20,8 +21,9 @@ impl Host {
             .parent()
             .context("xtask lies in a folder of the repository")?
             .to_owned();
-        let tools = dirs::cache_dir()
-            .context("no folder for caches: set XDG_CACHE_HOME or HOME")?
+        let tools = etcetera::choose_base_strategy()
+            .context("no folder for caches: set HOME")?
+            .cache_dir()
             .join("farend-tools");
         let sh = Shell::new()?;
         sh.change_dir(&root);
