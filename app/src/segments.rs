@@ -10,9 +10,9 @@ pub enum Piece {
     /// Power that arrives at the rotor.
     Arrives,
     /// Power lost in shafts, gears, belts and chains.
-    LostInShafts(StageKind),
+    LostInShafts,
     /// Power lost in oil: pump, steering, valve, hoses, motor.
-    LostInOil(StageKind),
+    LostInOil,
     /// Power of the engine that the route can't take up.
     NotTakenUp,
 }
@@ -52,8 +52,8 @@ pub fn segments(run: &Run, scale: Power) -> Vec<Segment> {
 
 fn lost_in(kind: StageKind) -> Piece {
     match kind {
-        StageKind::Gear(_) => Piece::LostInShafts(kind),
-        _ => Piece::LostInOil(kind),
+        StageKind::Gear(_) => Piece::LostInShafts,
+        _ => Piece::LostInOil,
     }
 }
 

@@ -15,6 +15,17 @@ pub fn list(items: &[String]) -> String {
     }
 }
 
+/// With its first letter small, unless it begins with an abbreviation.
+pub fn small(text: &str) -> String {
+    let mut letters = text.chars();
+    match (letters.next(), letters.clone().next()) {
+        (Some(first), Some(second)) if second.is_lowercase() => {
+            first.to_lowercase().chain(letters).collect()
+        }
+        _ => text.to_owned(),
+    }
+}
+
 /// With its first letter large.
 pub fn capital(text: &str) -> String {
     let mut letters = text.chars();

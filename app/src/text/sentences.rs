@@ -5,7 +5,9 @@ use crate::number;
 use farend_core::compare::{Comparison, Outcome, Run};
 use farend_core::implement::Implement;
 use farend_core::machine::Machine;
+use farend_core::quantity::Power;
 use farend_core::route::RouteId;
+use farend_core::stage::StagePhysics;
 use farend_core::standing::Verdict;
 use farend_core::units::{Quantity, UnitSystem};
 
@@ -18,17 +20,17 @@ pub fn answer(
 ) -> String {
     let Some((route, run)) = all.ranked().into_iter().next() else {
         return format!(
-            "Nothing in this yard can drive the {} from the {}.",
+            "{} on the {}: nothing in this yard can drive it.",
             short(&implement.name),
             short(&machine.name)
         );
     };
     format!(
-        "On the {}, {} brings most to the {}: {} of the engine's {}, {} the {} that the job \
-         needs. {}: {}.",
+        "{} on the {}: {} brings most, {} of the engine's {}, {} the {} that the job needs: {}, \
+         {}.",
+        short(&implement.name),
         short(&machine.name),
         labels::the_route(route),
-        short(&implement.name),
         number::power(run.delivered.likely, units),
         number::power(all.engine.likely, units),
         times(run.verdict.ratio),
@@ -93,6 +95,31 @@ pub fn bars(all: &Comparison, units: UnitSystem) -> String {
         list(&told),
         number::power(all.need.likely, units)
     )
+}
+
+/// What the end of the bars stands for.
+pub fn engine_end(power: String) -> String {
+    format!("engine {power}")
+}
+
+/// What the line down through the bars stands for.
+pub fn need_end(power: String) -> String {
+    format!("the job needs {power}")
+}
+
+/// Where a route's losses lie, in one line.
+pub fn losses(run: &Run, units: UnitSystem) -> Option<String> {
+    let told: Vec<_> = run
+        .ledger
+        .passages
+        .iter()
+        .filter(|passage| passage.loss > Power::ZERO)
+        .map(|passage| {
+            let stage = super::small(labels::stage(passage.stage.kind()));
+            format!("{stage} {}", number::power(passage.loss, units))
+        })
+        .collect();
+    (!told.is_empty()).then(|| format!("Lost in: {}", told.join(" · ")))
 }
 
 /// Why a route can't be had, as a sentence.

@@ -39,6 +39,7 @@ pub fn Bars() -> impl IntoView {
             <h2 id="bars-heading">{labels::ROUTES_HEADING}</h2>
             <Patterns />
             <div role="radiogroup" aria-labelledby="bars-heading" aria-describedby="bars-message">
+                <Ends scale=scale />
                 {RouteId::ALL
                     .iter()
                     .map(|route| view! { <Row route=*route scale=scale /> })
@@ -74,6 +75,12 @@ fn Row(route: RouteId, scale: Memo<Option<Power>>) -> impl IntoView {
         let power = number::power(run.delivered.likely, model.units.get());
         Some((power, number::percent(part)))
     };
+    // Only the open route has room for its losses by name.
+    let losses = move || {
+        let result = result.read();
+        let run = result.as_ref()?.run().filter(|_| chosen())?;
+        sentences::losses(run, model.units.get())
+    };
     let picture = move || {
         let result = result.read();
         match &result.as_ref()?.outcome {
@@ -107,6 +114,7 @@ fn Row(route: RouteId, scale: Memo<Option<Power>>) -> impl IntoView {
                 }}
             </span>
             <span class="picture">{picture}</span>
+            <span class="losses">{losses}</span>
         </label>
     }
 }
@@ -134,36 +142,33 @@ fn bar(model: Model, run: &Run, scale: Power) -> impl IntoView + use<> {
                             y="0"
                             height="100%"
                         />
-                        <line
-                            class="need"
-                            x1=across(need.likely)
-                            x2=across(need.likely)
-                            y1="0"
-                            y2="100%"
-                        />
+                        {["need halo", "need"]
+                            .map(|class| {
+                                view! {
+                                    <line
+                                        class=class
+                                        x1=across(need.likely)
+                                        x2=across(need.likely)
+                                        y1="0"
+                                        y2="100%"
+                                    />
+                                }
+                            })
+                            .collect_view()}
                     }
                 })}
-            <g class="whisker">
-                <line x1=across(low) x2=across(high) y1="50%" y2="50%" />
-                <line x1=across(low) x2=across(low) y1="38%" y2="62%" />
-                <line x1=across(high) x2=across(high) y1="38%" y2="62%" />
-            </g>
+            {whisker(low, high, 0.12)}
         </svg>
     }
 }
 
-/// A piece of a bar, with the stage's name where there is room for it.
 fn piece(segment: &Segment) -> impl IntoView + use<> {
-    /// Part of the width that a name needs.
-    const ROOM_FOR_NAME: f64 = 0.13;
-    let (class, name) = match segment.piece {
-        Piece::Arrives => ("arrives", None),
-        Piece::LostInShafts(kind) => ("lost-shafts", Some(labels::stage(kind))),
-        Piece::LostInOil(kind) => ("lost-oil", Some(labels::stage(kind))),
-        Piece::NotTakenUp => ("not-taken", None),
+    let class = match segment.piece {
+        Piece::Arrives => "arrives",
+        Piece::LostInShafts => "lost-shafts",
+        Piece::LostInOil => "lost-oil",
+        Piece::NotTakenUp => "not-taken",
     };
-    let name = name.filter(|_| segment.width >= ROOM_FOR_NAME);
-    let middle = segment.from + segment.width / 2.0;
     view! {
         <rect
             class=class
@@ -172,14 +177,61 @@ fn piece(segment: &Segment) -> impl IntoView + use<> {
             y="18%"
             height="64%"
         />
-        {name
-            .map(|name| {
-                view! {
-                    <text class="piece-name" x=across(middle) y="50%">
-                        {name}
-                    </text>
-                }
-            })}
+    }
+}
+
+/// A line from low to high with a stop at each end, dark within light: seen on any ground.
+fn whisker(low: f64, high: f64, half: f64) -> impl IntoView {
+    let (middle, top, bottom) = (across(0.5), across(0.5 - half), across(0.5 + half));
+    let (low, high) = (across(low), across(high));
+    ["whisker halo", "whisker"]
+        .map(|class| {
+            let (low, high) = (low.clone(), high.clone());
+            let (middle, top, bottom) = (middle.clone(), top.clone(), bottom.clone());
+            view! {
+                <g class=class>
+                    <line x1=low.clone() x2=high.clone() y1=middle.clone() y2=middle />
+                    <line x1=low.clone() x2=low y1=top.clone() y2=bottom.clone() />
+                    <line x1=high.clone() x2=high y1=top y2=bottom />
+                </g>
+            }
+        })
+        .collect_view()
+}
+
+/// What the need line and the end of the bars stand for, above them.
+#[component]
+fn Ends(scale: Memo<Option<Power>>) -> impl IntoView {
+    /// Beyond this part of the width a label is set to end at its line.
+    const RIGHT_HALF: f64 = 0.5;
+    let model = Model::of_page();
+    let label = move |power: Power, y: &'static str, class: &'static str, text: String| {
+        let part = scale.get().map_or(0.0, |scale| power / scale);
+        let anchor = if part > RIGHT_HALF { "end" } else { "start" };
+        view! {
+            <text class=class x=across(part) y=y text-anchor=anchor>
+                {text}
+            </text>
+        }
+    };
+    let labels = move || {
+        let all = model.comparison.read();
+        let all = all.as_ref()?;
+        let shown = |power| number::power(power, model.units.get());
+        let (engine, need) = (all.engine.likely, all.need.likely);
+        Some(view! {
+            {label(engine, "30%", "engine-end", sentences::engine_end(shown(engine)))}
+            {label(need, "80%", "need-end", sentences::need_end(shown(need)))}
+        })
+    };
+    view! {
+        <div class="row ends" aria-hidden="true">
+            <span class="picture">
+                <svg class="ends-picture" focusable="false">
+                    {labels}
+                </svg>
+            </span>
+        </div>
     }
 }
 
@@ -230,11 +282,7 @@ fn Key() -> impl IntoView {
             </li>
             <li>
                 <svg class="swatch" aria-hidden="true" focusable="false">
-                    <g class="whisker">
-                        <line x1="10%" x2="90%" y1="50%" y2="50%" />
-                        <line x1="10%" x2="10%" y1="25%" y2="75%" />
-                        <line x1="90%" x2="90%" y1="25%" y2="75%" />
-                    </g>
+                    {whisker(0.1, 0.9, 0.3)}
                 </svg>
                 <span>{labels::SPREAD}</span>
             </li>

@@ -173,11 +173,24 @@ pub fn ControlRow(control: Control) -> impl IntoView {
             <p id=complaint_id class="complaint" role="alert">
                 {complaint}
             </p>
-            <button type="button" class="back" data-testid="back" disabled=is_own on:click=back>
-                {labels::BACK_TO_OWN}
-                ": "
-                {own}
-            </button>
+            <p class="own">
+                <Show
+                    when=is_own
+                    fallback=move || {
+                        view! {
+                            <button type="button" data-testid="back" on:click=back>
+                                {labels::BACK_TO_OWN}
+                                " "
+                                {own}
+                            </button>
+                        }
+                    }
+                >
+                    {labels::OWN}
+                    " "
+                    {own}
+                </Show>
+            </p>
         </div>
     }
 }

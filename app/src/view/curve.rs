@@ -185,14 +185,15 @@ fn watch_width(canvas: NodeRef<Canvas>, width: RwSignal<f64>) {
     });
 }
 
-/// Draws at the screen's own pixels: a canvas of fewer would be blurred.
+/// Draws at twice the screen's own pixels: with fewer the picture is blurred, and the library sets
+/// points at whole pixels, which shows as steps.
 fn draw(canvas: &HtmlCanvasElement, width: f64, picture: &Picture) -> Option<()> {
     /// Height over width.
     const SHAPE: f64 = 0.56;
     if width < 1.0 {
         return None;
     }
-    let ratio = browser::pixel_ratio();
+    let ratio = browser::pixel_ratio().max(1.0) * 2.0;
     canvas.set_width((width * ratio).round() as u32);
     canvas.set_height((width * SHAPE * ratio).round() as u32);
     let area = CanvasBackend::with_canvas_object(canvas.clone())?.into_drawing_area();
@@ -225,7 +226,7 @@ fn plot<'a>(
     let mut chart = ChartBuilder::on(area)
         .margin(px(6.0))
         .margin_right(px(16.0))
-        .x_label_area_size(type_size * 5 / 2)
+        .x_label_area_size(type_size * 7 / 2)
         .y_label_area_size(type_size * 7 / 2)
         .build_cartesian_2d(ends.clone(), 0.0..most * 1.08)?;
     chart

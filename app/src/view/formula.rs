@@ -1,7 +1,6 @@
 //! A formula: its symbols, and beneath them its figures.
 
 use crate::number;
-use crate::text::labels;
 use farend_core::formula::{Figure, Formula, Part};
 use farend_core::source::Source;
 use farend_core::units::UnitSystem;
@@ -10,15 +9,19 @@ use leptos::prelude::*;
 /// A formula in symbols and in figures, and the sources of the figures that have one.
 pub fn formula(formula: &Formula, units: UnitSystem) -> impl IntoView + use<> {
     let line = |show: &dyn Fn(&Figure) -> String| {
-        let parts: Vec<_> = formula
-            .parts
-            .iter()
-            .map(|part| match part {
+        let mut text = format!("{} =", show(&formula.result));
+        for part in &formula.parts {
+            let part = match part {
                 Part::Sign(sign) => (*sign).to_owned(),
                 Part::Figure(figure) => show(figure),
-            })
-            .collect();
-        format!("{} = {}", show(&formula.result), parts.join(" "))
+            };
+            // Brackets and exponents stand close.
+            if !text.ends_with('(') && !part.starts_with([')', '²']) {
+                text.push(' ');
+            }
+            text.push_str(&part);
+        }
+        text
     };
     let symbols = line(&|figure| figure.symbol.to_owned());
     let figures = line(&|figure| number::shown(figure.value, units));
@@ -41,9 +44,7 @@ pub fn formula(formula: &Formula, units: UnitSystem) -> impl IntoView + use<> {
             <p class="filled">{figures}</p>
             {(!notes.is_empty())
                 .then(|| {
-                    view! {
-                        <p class="source">{format!("{}: ", labels::SOURCE)} {notes.join("; ")}</p>
-                    }
+                    view! { <p class="source">{notes.join("; ")}</p> }
                 })}
         </div>
     }

@@ -27,11 +27,14 @@ pub fn Header() -> impl IntoView {
                 <h1>{labels::TITLE}</h1>
                 <p>{labels::PURPOSE}</p>
             </div>
-            <div class="tools">
-                <UnitSwitch />
-                <OpenYard />
-                <CopyLink />
-            </div>
+            <UnitSwitch />
+            <details class="menu" data-testid="menu">
+                <summary>{labels::MENU}</summary>
+                <div class="tools">
+                    <OpenYard />
+                    <CopyLink />
+                </div>
+            </details>
             <p class="yard" data-testid="yard-name">
                 {yard_name}
                 <Show when=move || model.yard.read().invented>
@@ -61,7 +64,7 @@ fn UnitSwitch() -> impl IntoView {
     };
     view! {
         <fieldset class="switch">
-            <legend>{labels::UNITS}</legend>
+            <legend class="hidden">{labels::UNITS}</legend>
             {choice(UnitSystem::Metric, labels::METRIC, "units-metric")}
             {choice(UnitSystem::Us, labels::US, "units-us")}
         </fieldset>

@@ -7,8 +7,9 @@ use crate::text::{labels, reasons, sentences};
 use farend_core::chain::Passage;
 use farend_core::compare::{Outcome, Run};
 use farend_core::drive::Drive;
+use farend_core::quantity::Power;
 use farend_core::route::RouteId;
-use farend_core::stage::StagePhysics;
+use farend_core::stage::{StageKind, StagePhysics};
 use farend_core::units::{Quantity, UnitSystem};
 use leptos::prelude::*;
 
@@ -43,21 +44,38 @@ pub fn LedgerView() -> impl IntoView {
             }
         }
     };
-    // Whether formulas are unfolded outlives each new ledger.
-    let unfolded = RwSignal::new(true);
+    // What is unfolded outlives each new ledger.
+    let (formulas, sources) = (RwSignal::new(true), RwSignal::new(false));
     view! {
         <section class="ledger" data-testid="ledger">
             <h2>{heading}</h2>
-            <label class="unfold">
-                <input
-                    type="checkbox"
-                    prop:checked=unfolded
-                    on:change=move |event| unfolded.set(event_target_checked(&event))
-                />
-                <span>{labels::FORMULAS}</span>
-            </label>
-            <div class:folded=move || !unfolded.get()>{body}</div>
+            <div class="unfolds">
+                <Unfold what=labels::FORMULAS open=formulas />
+                <Unfold what=labels::SOURCES open=sources />
+            </div>
+            <div
+                class="body"
+                class:no-formulas=move || !formulas.get()
+                class:no-sources=move || !sources.get()
+            >
+                {body}
+            </div>
         </section>
+    }
+}
+
+/// A switch for a part of the ledger.
+#[component]
+fn Unfold(what: &'static str, open: RwSignal<bool>) -> impl IntoView {
+    view! {
+        <label class="unfold">
+            <input
+                type="checkbox"
+                prop:checked=open
+                on:change=move |event| open.set(event_target_checked(&event))
+            />
+            <span>{what}</span>
+        </label>
     }
 }
 
@@ -95,20 +113,19 @@ fn ledger(
                     </tr>
                 </thead>
                 <tbody>
-                    <tr class="end">
+                    <tr class="end engine">
                         <th scope="row">{labels::ENGINE}</th>
-                        <td>{power(run.ledger.available)}</td>
-                        <td>
-                            <span class="quiet">
-                                {labels::NOT_TAKEN_UP} ": " {power(left)}
-                            </span>
+                        <td data-head=labels::CAN_GIVE>{power(run.ledger.available)}</td>
+                        <td data-head=labels::KEEPS>
+                            {power(left)} <span class="quiet">{labels::NOT_FOR_THIS_ROUTE}</span>
                         </td>
-                        <td>{power(taken)}</td>
+                        <td data-head=labels::PASSES_ON>{power(taken)}</td>
                     </tr>
                     {run
                         .ledger
                         .passages
                         .iter()
+                        .filter(|passage| tells_something(passage))
                         .map(|passage| stage(passage, units))
                         .collect_view()} <tr class="end">
                         <th scope="row">{labels::ROTOR}</th>
@@ -122,14 +139,19 @@ fn ledger(
     }
 }
 
+/// A valve that sends nothing back to the tank is no news.
+fn tells_something(passage: &Passage) -> bool {
+    passage.stage.kind() != StageKind::Divert || passage.loss > Power::ZERO
+}
+
 fn stage(passage: &Passage, units: UnitSystem) -> impl IntoView + use<> {
     let formulas = passage.stage.formulas(passage.takes, passage.gives);
     view! {
         <tr>
             <th scope="row">{labels::stage(passage.stage.kind())}</th>
-            <td>{carried(passage.takes, units)}</td>
-            <td>{number::power(passage.loss, units)}</td>
-            <td>{carried(passage.gives, units)}</td>
+            <td data-head=labels::TAKES>{carried(passage.takes, units)}</td>
+            <td data-head=labels::LOSES>{number::power(passage.loss, units)}</td>
+            <td data-head=labels::PASSES_ON>{carried(passage.gives, units)}</td>
         </tr>
         <tr class="formulas">
             <td colspan="4">
