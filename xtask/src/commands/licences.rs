@@ -11,7 +11,11 @@ use crate::limited;
 
 pub fn check(host: &Host) -> Result<()> {
     let sh = &host.sh;
-    cmd!(sh, "cargo-deny check bans licenses sources").run()?;
+    cmd!(
+        sh,
+        "cargo-deny check --hide-inclusion-graph bans licenses sources"
+    )
+    .run()?;
     match fetch_advisories(host) {
         Ok(()) => Ok(cmd!(sh, "cargo-deny check --disable-fetch advisories").run()?),
         Err(error) => {
