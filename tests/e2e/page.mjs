@@ -76,7 +76,7 @@ export class FarendPage {
       less: inRow('less'),
       more: inRow('more'),
       back: inRow('back'),
-      complaint: row.getByRole('alert'),
+      complaint: inRow('complaint'),
       value: () => inRow('number').inputValue(),
       async type(text) {
         await inRow('number').fill(text);
@@ -104,6 +104,10 @@ export class FarendPage {
     const file = { name, mimeType: 'application/json', buffer: Buffer.from(text) };
     await this.part('open-yard').setInputFiles(file);
     await this.part('notice').waitFor();
+  }
+
+  async openMenu() {
+    await this.part('menu').locator('summary').click();
   }
 
   link() {

@@ -170,7 +170,7 @@ pub fn ControlRow(control: Control) -> impl IntoView {
                     "+"
                 </button>
             </div>
-            <p id=complaint_id class="complaint" role="alert">
+            <p id=complaint_id class="complaint" role="alert" data-testid="complaint">
                 {complaint}
             </p>
             <p class="own">
