@@ -20,6 +20,8 @@ export function flow(name, options, body) {
   test(name, async () => {
     const { url = pageUrl, ...contextOptions } = options;
     const context = await browser.newContext(contextOptions);
+    // What is not there after this long, on a busy machine too, will not come.
+    context.setDefaultTimeout(10_000);
     try {
       const tab = await context.newPage();
       const faults = watch(tab);
