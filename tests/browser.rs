@@ -4,9 +4,9 @@
 
 use leptos::mount::mount_to;
 use leptos::prelude::*;
-use leptos::task::tick;
 use std::any::Any;
 use wasm_bindgen::JsCast;
+use wasm_bindgen_futures::JsFuture;
 use wasm_bindgen_test::{wasm_bindgen_test, wasm_bindgen_test_configure};
 use web_sys::{Event, EventInit, HtmlElement, HtmlInputElement, HtmlSelectElement};
 
@@ -32,6 +32,16 @@ fn mounted() -> Mounted {
     }
 }
 
+/// Until every effect has run: they are queued behind one another, before the browser's next task.
+async fn settled() {
+    let next_task = js_sys::Promise::new(&mut |resolve, _| {
+        window()
+            .set_timeout_with_callback(&resolve)
+            .expect("a task can be queued");
+    });
+    JsFuture::from(next_task).await.unwrap();
+}
+
 impl Drop for Mounted {
     fn drop(&mut self) {
         self.section.remove();
@@ -55,7 +65,7 @@ impl Mounted {
         options.set_bubbles(true);
         let event = Event::new_with_event_init_dict(event, &options).unwrap();
         element.dispatch_event(&event).unwrap();
-        tick().await;
+        settled().await;
     }
 
     async fn choose(&self, list: &str, id: &str) {
@@ -78,7 +88,7 @@ const NUMBER: &str = "[data-testid=ownrelief] [data-testid=number]";
 #[wasm_bindgen_test]
 async fn six_routes_stand_beside_each_other() {
     let page = mounted();
-    tick().await;
+    settled().await;
     let rows = page.section.query_selector_all("label.row").unwrap();
     assert_eq!(rows.length(), 6);
     assert!(
@@ -90,7 +100,7 @@ async fn six_routes_stand_beside_each_other() {
 #[wasm_bindgen_test]
 async fn every_step_of_a_slider_moves_number_bar_and_ledger() {
     let page = mounted();
-    tick().await;
+    settled().await;
     let mut before = page.text(HYDRAULICS);
     for bar in ["160", "120", "80"] {
         page.enter(SLIDER, bar, "input").await;
@@ -106,7 +116,7 @@ async fn every_step_of_a_slider_moves_number_bar_and_ledger() {
 #[wasm_bindgen_test]
 async fn a_slider_follows_its_number_box_even_after_it_was_dragged() {
     let page = mounted();
-    tick().await;
+    settled().await;
     page.enter(SLIDER, "100", "input").await;
     page.enter(NUMBER, "210", "change").await;
     assert_eq!(page.find::<HtmlInputElement>(SLIDER).value(), "210");
@@ -120,7 +130,7 @@ async fn a_slider_follows_its_number_box_even_after_it_was_dragged() {
 #[wasm_bindgen_test]
 async fn sliders_stand_right_when_a_machine_with_other_ranges_is_chosen() {
     let page = mounted();
-    tick().await;
+    settled().await;
     for machine in ["gannet-90", "wren-18", "puffin-62", "heron-68"] {
         page.choose("machine", machine).await;
         let shown: f64 = page
@@ -140,7 +150,7 @@ async fn sliders_stand_right_when_a_machine_with_other_ranges_is_chosen() {
 #[wasm_bindgen_test]
 async fn the_curve_is_drawn_and_its_table_says_the_same() {
     let page = mounted();
-    tick().await;
+    settled().await;
     let curve: HtmlElement = page.find("[data-testid=curve]");
     assert!(
         curve

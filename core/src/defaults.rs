@@ -1,6 +1,7 @@
 //! Figures used where a yard has none of its own: each low, likely and high, with its source.
 
-use crate::quantity::{AngularSpeed, Density, Flow, Power, Pressure, Viscosity};
+use crate::physics::oil::Oil;
+use crate::quantity::{AngularSpeed, Density, Flow, Power, Pressure, Temperature, Viscosity};
 use crate::source::Source;
 use crate::spread::Spread;
 use crate::stage::gear::GearKind;
@@ -32,14 +33,25 @@ pub fn coupler_flow() -> Flow {
     Flow::litres_per_minute(45.0)
 }
 
-/// Viscosity of the oil at work: ISO VG 46, hot to lukewarm.
-pub fn viscosity() -> Spread<Viscosity> {
-    Spread::new(18.0, 30.0, 46.0, Source::ViscosityChart).map(Viscosity::centistokes)
+/// The oil: ISO VG 46, 46 cSt at 40 °C (viscosity chart) and 6.8 cSt at 100 °C (from memory), 870
+/// kg/m³ at 15 °C (from memory).
+pub fn oil() -> Oil {
+    Oil {
+        at_40: Viscosity::centistokes(46.0),
+        at_100: Viscosity::centistokes(6.8),
+        density_at_15: Density::kilograms_per_cubic_metre(870.0),
+    }
 }
 
-/// Density of mineral hydraulic oil: from memory.
-pub fn density() -> Density {
-    Density::kilograms_per_cubic_metre(870.0)
+/// Temperature of the oil at work: this project's judgement.
+pub fn oil_temperature() -> Temperature {
+    Temperature::celsius(50.0)
+}
+
+/// Viscosity of the oil: its grade allows a tenth more or less.
+pub fn viscosity(temperature: Temperature) -> Spread<Viscosity> {
+    let likely = oil().viscosity(temperature);
+    Spread::new(0.9, 1.0, 1.1, Source::ViscosityChart).map(|part| likely * part)
 }
 
 /// Efficiency by kind of gear.

@@ -2,7 +2,7 @@
 
 use crate::defaults;
 use crate::physics::line::Pipe;
-use crate::quantity::{AngularSpeed, Displacement, Flow, Pressure};
+use crate::quantity::{AngularSpeed, Displacement, Flow, Pressure, Temperature};
 use crate::route::RouteId;
 use crate::spread::Spread;
 use crate::stage::gear::Gear;
@@ -57,14 +57,15 @@ pub struct KitHoses {
 
 impl KitHoses {
     /// These hoses with the default oil in them.
-    pub fn filled(&self) -> Hoses {
+    pub fn filled(&self, temperature: Temperature) -> Hoses {
         Hoses {
             hose: self.hose,
             couplers: self.couplers,
             coupler_drop: self.coupler_drop,
             coupler_flow: self.coupler_flow,
-            viscosity: defaults::viscosity(),
-            density: defaults::density(),
+            temperature,
+            viscosity: defaults::viscosity(temperature),
+            density: defaults::oil().density(temperature),
         }
     }
 }

@@ -1,9 +1,10 @@
 //! What the user has turned away from the yard's own figures, and how far it can be turned.
 
+use crate::defaults;
 use crate::fault::{Fault, Rule};
 use crate::kit::Kit;
 use crate::machine::{Machine, Outlet};
-use crate::quantity::{AngularSpeed, Flow, Pressure};
+use crate::quantity::{AngularSpeed, Flow, Pressure, Temperature};
 use crate::route::RouteId;
 use crate::route::part::{Part, circuit};
 use crate::units::Quantity;
@@ -18,6 +19,8 @@ pub struct Settings {
     pub own: OilSettings,
     /// The pump pack's.
     pub pack: OilSettings,
+    /// Temperature of the oil.
+    pub oil: Option<Temperature>,
     /// The outlet to use where a machine has several.
     pub outlet: Option<Outlet>,
 }
@@ -44,6 +47,8 @@ pub enum Control {
     PackFlow,
     /// The pump pack's relief pressure.
     PackRelief,
+    /// The oil's temperature.
+    OilTemperature,
 }
 
 /// How far a control can be turned, and where it stands.
@@ -64,11 +69,27 @@ pub const FLOW_LIMITS: (f64, f64) = (1.0, 400.0);
 /// Lowest and highest relief pressure that can be set: the yard file's own limits.
 pub const RELIEF_LIMITS: (f64, f64) = (20.0, 420.0);
 
+/// Lowest and highest temperature of the oil that can be set, °C: this project's judgement. Below,
+/// a VG 46 oil hardly flows; above, seals suffer.
+pub const OIL_LIMITS: (f64, f64) = (-20.0, 100.0);
+
 impl Control {
     /// The controls that bear on a route, the engine's speed first.
     pub fn of(route: RouteId) -> &'static [Self] {
         if route == RouteId::PumpPack {
-            &[Self::EngineSpeed, Self::PackFlow, Self::PackRelief]
+            &[
+                Self::EngineSpeed,
+                Self::PackFlow,
+                Self::PackRelief,
+                Self::OilTemperature,
+            ]
+        } else if route.needs_oil() {
+            &[
+                Self::EngineSpeed,
+                Self::OwnFlow,
+                Self::OwnRelief,
+                Self::OilTemperature,
+            ]
         } else {
             &[Self::EngineSpeed, Self::OwnFlow, Self::OwnRelief]
         }
@@ -108,6 +129,15 @@ impl Control {
                 let own = pump.displacement * speed * pump.volumetric.likely;
                 Some(flow_range(own, settings.pack.flow))
             }),
+            Self::OilTemperature => {
+                let limits = OIL_LIMITS;
+                Some(Range {
+                    min: Quantity::Temperature(Temperature::celsius(limits.0)),
+                    max: Quantity::Temperature(Temperature::celsius(limits.1)),
+                    own: Quantity::Temperature(defaults::oil_temperature()),
+                    now: Quantity::Temperature(settings.oil_temperature()),
+                })
+            }
             Self::PackRelief => {
                 pack().map(|pump| relief_range(pump.relief.likely, settings.pack.relief))
             }
@@ -136,6 +166,12 @@ impl Control {
             Self::OwnRelief => settings.own.relief = relief,
             Self::PackFlow => settings.pack.flow = flow,
             Self::PackRelief => settings.pack.relief = relief,
+            Self::OilTemperature => {
+                settings.oil = match to {
+                    Some(Quantity::Temperature(temperature)) => Some(temperature),
+                    _ => None,
+                };
+            }
         }
         settings
     }
@@ -166,6 +202,11 @@ impl Settings {
         self.engine_speed.unwrap_or_else(|| machine.working_speed())
     }
 
+    /// The oil's temperature that they mean.
+    pub fn oil_temperature(&self) -> Temperature {
+        self.oil.unwrap_or_else(defaults::oil_temperature)
+    }
+
     /// Checks them against a machine.
     ///
     /// # Errors
@@ -192,6 +233,13 @@ impl Settings {
             speeds,
             "rpm",
             "The engine can't work there: choose a speed between its lowest and its rated one.",
+        );
+        within(
+            "oil",
+            self.oil.map(Temperature::to_celsius),
+            OIL_LIMITS,
+            "°C",
+            "Oil of this kind isn't worked with there.",
         );
         for (name, oil) in [("own", &self.own), ("pack", &self.pack)] {
             within(

@@ -1,10 +1,10 @@
 //! All that a user has chosen, as one value, and the link that carries it.
 //!
 //! A link is the URL-safe base64 of: one version byte, the postcard form of that version's frozen
-//! struct, and a CRC-32 of both. Numbers are in rpm, L/min and bar.
+//! struct, and a CRC-32 of both. Numbers are in rpm, L/min, bar and °C.
 
 use crate::machine::Outlet;
-use crate::quantity::{AngularSpeed, Flow, Pressure};
+use crate::quantity::{AngularSpeed, Flow, Pressure, Temperature};
 use crate::route::RouteId;
 use crate::settings::{Control, OilSettings, Settings};
 use crate::units::UnitSystem;
@@ -58,18 +58,20 @@ struct LinkV1 {
     own_bar: Option<f64>,
     pack_l_min: Option<f64>,
     pack_bar: Option<f64>,
+    oil_c: Option<f64>,
     outlet: Option<u8>,
     over: u8,
     units: u8,
 }
 
 /// The controls in the order of their numbers in a link.
-const CONTROLS: [Control; 5] = [
+const CONTROLS: [Control; 6] = [
     Control::EngineSpeed,
     Control::OwnFlow,
     Control::OwnRelief,
     Control::PackFlow,
     Control::PackRelief,
+    Control::OilTemperature,
 ];
 /// The units in the order of their numbers in a link.
 const UNITS: [UnitSystem; 2] = [UnitSystem::Metric, UnitSystem::Us];
@@ -81,6 +83,7 @@ impl State {
             engine_speed,
             own,
             pack,
+            oil,
             outlet,
         } = self.settings;
         let link = LinkV1 {
@@ -92,6 +95,7 @@ impl State {
             own_bar: own.relief.map(Pressure::to_bar),
             pack_l_min: pack.flow.map(Flow::to_litres_per_minute),
             pack_bar: pack.relief.map(Pressure::to_bar),
+            oil_c: oil.map(Temperature::to_celsius),
             outlet: outlet.map(|outlet| number(Outlet::ALL, outlet)),
             over: number(&CONTROLS, self.over),
             units: number(&UNITS, self.units),
@@ -149,6 +153,7 @@ fn read_v1(fields: &[u8]) -> Option<State> {
                 flow: link.pack_l_min.map(Flow::litres_per_minute),
                 relief: link.pack_bar.map(Pressure::bar),
             },
+            oil: link.oil_c.map(Temperature::celsius),
             outlet,
         },
         over: *CONTROLS.get(usize::from(link.over))?,

@@ -1,7 +1,8 @@
 //! Units at the edge: what a quantity is called and how large it is for a reader.
 
 use crate::quantity::{
-    AngularSpeed, Density, Displacement, Flow, Length, Power, Pressure, Torque, Velocity, Viscosity,
+    AngularSpeed, Density, Displacement, Flow, Length, Power, Pressure, Temperature, Torque,
+    Velocity, Viscosity,
 };
 use serde::{Deserialize, Serialize};
 
@@ -38,6 +39,8 @@ pub enum Quantity {
     Velocity(Velocity),
     /// Kinematic viscosity.
     Viscosity(Viscosity),
+    /// Temperature.
+    Temperature(Temperature),
     /// Density.
     Density(Density),
     /// A ratio or an efficiency.
@@ -69,6 +72,8 @@ impl Quantity {
             (Q::Velocity(x), Metric) => (x.to_metres_per_second(), "m/s"),
             (Q::Velocity(x), Us) => (x.to_feet_per_second(), "ft/s"),
             (Q::Viscosity(x), _) => (x.to_centistokes(), "cSt"),
+            (Q::Temperature(x), Metric) => (x.to_celsius(), "°C"),
+            (Q::Temperature(x), Us) => (x.to_fahrenheit(), "°F"),
             (Q::Density(x), _) => (x.to_kilograms_per_cubic_metre(), "kg/m³"),
             (Q::Ratio(x), _) => (x, ""),
         }
@@ -82,6 +87,10 @@ impl Quantity {
             (Q::Speed(a), Q::Speed(b)) => Q::Speed(a + (b - a) * part),
             (Q::Flow(a), Q::Flow(b)) => Q::Flow(a + (b - a) * part),
             (Q::Pressure(a), Q::Pressure(b)) => Q::Pressure(a + (b - a) * part),
+            (Q::Temperature(a), Q::Temperature(b)) => {
+                let (a, b) = (a.to_kelvins(), b.to_kelvins());
+                Q::Temperature(Temperature::kelvins(a + (b - a) * part))
+            }
             _ => return None,
         })
     }
@@ -97,6 +106,8 @@ impl Quantity {
             (Q::Flow(_), Us) => Q::Flow(Flow::us_gallons_per_minute(number)),
             (Q::Pressure(_), Metric) => Q::Pressure(Pressure::bar(number)),
             (Q::Pressure(_), Us) => Q::Pressure(Pressure::psi(number)),
+            (Q::Temperature(_), Metric) => Q::Temperature(Temperature::celsius(number)),
+            (Q::Temperature(_), Us) => Q::Temperature(Temperature::fahrenheit(number)),
             _ => return None,
         })
     }

@@ -2,7 +2,8 @@
 
 use crate::units::unit;
 use farend_core::quantity::{
-    AngularSpeed, Density, Displacement, Flow, Length, Power, Pressure, Torque, Velocity, Viscosity,
+    AngularSpeed, Density, Displacement, Flow, Length, Power, Pressure, Temperature, Torque,
+    Velocity, Viscosity,
 };
 use farend_core::units::Quantity;
 use serde::Deserialize;
@@ -149,5 +150,6 @@ kinds! {
     Length = Length;
     Velocity = Velocity;
     Viscosity = Viscosity;
+    Temperature = Temperature;
     Density = Density;
 }

@@ -1,7 +1,8 @@
 //! The units of the case files, each with the core's constructor and reader.
 
 use farend_core::quantity::{
-    AngularSpeed, Density, Displacement, Flow, Length, Power, Pressure, Torque, Velocity, Viscosity,
+    AngularSpeed, Density, Displacement, Flow, Length, Power, Pressure, Temperature, Torque,
+    Velocity, Viscosity,
 };
 use farend_core::units::Quantity;
 
@@ -56,6 +57,8 @@ units! {
     "ft" = Length of Length::feet / to_feet;
     "m_s" = Velocity of Velocity::metres_per_second / to_metres_per_second;
     "ft_s" = Velocity of Velocity::feet_per_second / to_feet_per_second;
+    "c" = Temperature of Temperature::celsius / to_celsius;
+    "f" = Temperature of Temperature::fahrenheit / to_fahrenheit;
     "m2_s" = Viscosity of Viscosity::square_metres_per_second / to_square_metres_per_second;
     "cst" = Viscosity of Viscosity::centistokes / to_centistokes;
     "kg_m3" = Density of Density::kilograms_per_cubic_metre / to_kilograms_per_cubic_metre;

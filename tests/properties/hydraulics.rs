@@ -7,6 +7,7 @@ use farend_core::compare::{RouteResult, Run, Warning, compare};
 use farend_core::defaults;
 use farend_core::drive::{Limit, Stall};
 use farend_core::machine::SteeringPolicy;
+use farend_core::quantity::Temperature;
 use farend_core::route::RouteId;
 use farend_core::settings::Settings;
 use farend_core::spread::{Scenario, Spread};
@@ -42,11 +43,11 @@ fn opposite(scenario: Scenario) -> Scenario {
 }
 
 /// Pressure that a pair of hoses and its couplers take, in bar.
-fn lost_bar(hoses: &HosesEntry, l_min: f64, scenario: Scenario) -> f64 {
+fn lost_bar(hoses: &HosesEntry, l_min: f64, oil: Temperature, scenario: Scenario) -> f64 {
     let burden = opposite(scenario);
     let bore_m = hoses.bore_mm / 1000.0;
-    let viscosity = defaults::viscosity().at(burden).to_centistokes() * 1e-6;
-    let density = defaults::density().to_kilograms_per_cubic_metre();
+    let viscosity = defaults::viscosity(oil).at(burden).to_centistokes() * 1e-6;
+    let density = defaults::oil().density(oil).to_kilograms_per_cubic_metre();
     // v = Q/A
     let velocity = l_min / 60_000.0 / (PI / 4.0 * bore_m * bore_m);
     let reynolds = velocity * bore_m / viscosity;
@@ -140,7 +141,7 @@ fn plain_kw(
     let highest_rpm = implement.rotor.highest_rpm / motor.ratio;
     let swallows = motor.displacement_cm3 * highest_rpm / 1000.0 / motor_volumetric;
     let used = left.min(motor.highest_l_min).min(swallows);
-    let difference = bar - lost_bar(hoses, used, scenario);
+    let difference = bar - lost_bar(hoses, used, settings.oil_temperature(), scenario);
     if difference <= 0.0 {
         return 0.0;
     }

@@ -67,8 +67,9 @@ pub const ASSUMED: &[&str] = &[
      this engine's own curve; driving takes nothing off it yet.",
     "Each figure that isn't known exactly is low, likely and high; the bars show the likely one, \
      the whisker the result with all poor or all good together.",
-    "Oil is ISO VG 46 at work, about 30 cSt. Oil heat, motor starting torque, valve losses, pump \
-     efficiency over pressure and altitude aren't modelled yet.",
+    "Oil is ISO VG 46; its temperature thickens or thins it in hoses only. Oil heating up, motor \
+     starting torque, valve losses, pump and motor efficiency over pressure and viscosity, and \
+     altitude aren't modelled yet.",
     "Whether it can be hooked up is judged by shafts, speeds, outlets and kits only: weight, \
      hitch, ballast, couplers and direction of rotation are still to be checked at the machine.",
     "Standing is what arrives over what the job needs: Ample from 1.15, Enough from 1.0, Slower \

@@ -179,6 +179,7 @@ pub fn control(control: Control) -> &'static str {
         Control::OwnRelief => "Relief pressure",
         Control::PackFlow => "Pump pack's flow at rated PTO speed",
         Control::PackRelief => "Pump pack's relief pressure",
+        Control::OilTemperature => "Oil temperature",
     }
 }
 
@@ -198,6 +199,8 @@ pub fn spoken(symbol: &str) -> &str {
         "hp" => "mechanical horsepower",
         "rpm" => "revolutions per minute",
         "L/min" => "litres per minute",
+        "°C" => "degrees Celsius",
+        "°F" => "degrees Fahrenheit",
         "gpm" => "US gallons per minute",
         other => other,
     }

@@ -11,6 +11,7 @@ use leptos::prelude::*;
 fn steps(quantity: Quantity, units: UnitSystem) -> (f64, f64) {
     match (quantity, units) {
         (Quantity::Speed(_), _) => (10.0, 50.0),
+        (Quantity::Temperature(_), _) => (1.0, 5.0),
         (Quantity::Pressure(_), UnitSystem::Metric) => (1.0, 5.0),
         (Quantity::Pressure(_), UnitSystem::Us) => (10.0, 100.0),
         (_, UnitSystem::Metric) => (0.5, 2.0),

@@ -4,3 +4,4 @@ pub mod engine;
 pub mod hydraulic;
 pub mod joint;
 pub mod line;
+pub mod oil;

@@ -159,7 +159,7 @@ impl Part {
             }
             Self::Hoses => {
                 if let Some(hoses) = kit.and_then(|kit| kit.hoses.as_ref()) {
-                    to.hoses(hoses, implement);
+                    to.hoses(hoses, implement, settings);
                 }
             }
             Self::Shaft(place) => to.shaft(implement, place),
@@ -250,7 +250,7 @@ impl Assembly {
         }));
     }
 
-    fn hoses(&mut self, hoses: &KitHoses, implement: &Implement) {
+    fn hoses(&mut self, hoses: &KitHoses, implement: &Implement, settings: &Settings) {
         if let Some(motor) = &implement.motor {
             self.stages.push(Stage::Divert(Divert {
                 highest_flow: motor.highest_flow,
@@ -259,7 +259,8 @@ impl Assembly {
                 highest_speed: implement.rotor.highest / motor.ratio,
             }));
         }
-        self.stages.push(Stage::Hoses(hoses.filled()));
+        self.stages
+            .push(Stage::Hoses(hoses.filled(settings.oil_temperature())));
     }
 
     fn motor(&mut self, motor: &InputMotor, implement: &Implement) {

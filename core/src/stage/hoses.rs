@@ -5,7 +5,7 @@ use super::{Pass, StageKind, StagePhysics};
 use crate::drive::{Drive, Rate, Stall};
 use crate::formula::{Figure, Formula};
 use crate::physics::line::{Pipe, friction_factor, rated_drop};
-use crate::quantity::{Density, Flow, Pressure, Viscosity};
+use crate::quantity::{Density, Flow, Pressure, Temperature, Viscosity};
 use crate::source::Source;
 use crate::spread::{Scenario, Spread};
 use crate::units::Quantity;
@@ -21,7 +21,9 @@ pub struct Hoses {
     pub coupler_drop: Spread<Pressure>,
     /// The flow that this holds for.
     pub coupler_flow: Flow,
-    /// Viscosity of the oil at work.
+    /// Temperature of the oil.
+    pub temperature: Temperature,
+    /// Viscosity of the oil at that temperature.
     pub viscosity: Spread<Viscosity>,
     /// Density of the oil.
     pub density: Density,
@@ -76,6 +78,16 @@ impl StagePhysics for Hoses {
             )
             .then("· 4 / (π ·", from_yard("d", Quantity::Bore(self.hose.bore)))
             .sign("²)"),
+            // Re = v·d/ν
+            Formula::new(
+                Figure::computed("Re", Quantity::Ratio(reynolds)),
+                Figure::computed("v", Quantity::Velocity(velocity)),
+            )
+            .then("·", from_yard("d", Quantity::Bore(self.hose.bore)))
+            .then(
+                "/",
+                Figure::spread("ν", self.viscosity, Quantity::Viscosity),
+            ),
             // Δp = f·(L/d)·ρ·v²/2
             Formula::new(
                 Figure::computed("Δp₁", Quantity::Pressure(hoses)),
@@ -85,7 +97,7 @@ impl StagePhysics for Hoses {
             .then("/", from_yard("d", Quantity::Bore(self.hose.bore)))
             .then(
                 "·",
-                Figure::known("ρ", Quantity::Density(self.density), Source::Judgement),
+                Figure::known("ρ", Quantity::Density(self.density), Source::FromMemory),
             )
             .then("·", Figure::computed("v", Quantity::Velocity(velocity)))
             .sign("² / 2"),

@@ -63,7 +63,7 @@ pub(super) fn machine(entry: &MachineEntry, path: &str, report: &mut Report) -> 
     let mut built_pto = |entry: &Option<PtoEntry>, key: &str| {
         entry
             .as_ref()
-            .map(|entry| pto(entry, &engine, &format!("{path}.{key}"), report))
+            .map(|entry| pto(entry, &engine, rated, &format!("{path}.{key}"), report))
     };
     let rear_pto = built_pto(&entry.rear_pto, "rear_pto");
     let mid_pto = built_pto(&entry.mid_pto, "mid_pto");
@@ -98,7 +98,13 @@ pub(super) fn machine(entry: &MachineEntry, path: &str, report: &mut Report) -> 
     }
 }
 
-fn pto(entry: &PtoEntry, engine: &Engine, path: &str, report: &mut Report) -> Pto {
+fn pto(
+    entry: &PtoEntry,
+    engine: &Engine,
+    rated: (&str, f64),
+    path: &str,
+    report: &mut Report,
+) -> Pto {
     let pto = Pto {
         rated: AngularSpeed::rpm(entry.rpm),
         engine_speed: AngularSpeed::rpm(entry.engine_rpm),
@@ -116,7 +122,6 @@ fn pto(entry: &PtoEntry, engine: &Engine, path: &str, report: &mut Report) -> Pt
         let hint = "It lies outside the engine's own range.";
         report.add(at, entry.engine_rpm.to_string(), rule, hint);
     } else {
-        let rated = ("the engine's rated speed", engine.rated.to_rpm().round());
         not_above(report, at, entry.engine_rpm, rated);
     }
     if let Some(tested) = pto.tested {

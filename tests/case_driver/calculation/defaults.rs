@@ -3,6 +3,7 @@
 use super::Outcome;
 use crate::inputs::{Point, Problem};
 use farend_core::defaults;
+use farend_core::quantity::Temperature;
 use farend_core::spread::Spread;
 use farend_core::stage::gear::GearKind;
 use farend_core::units::Quantity;
@@ -66,11 +67,11 @@ pub(super) fn default_coupler(_: &Point<'_>) -> Result<Outcome, Problem> {
 }
 
 pub(super) fn default_oil(_: &Point<'_>) -> Result<Outcome, Problem> {
-    let viscosity = defaults::viscosity();
+    let viscosity = defaults::viscosity(Temperature::celsius(40.0));
     Ok(Outcome::Results(vec![
         ("thickest", Quantity::Viscosity(viscosity.high)),
-        ("likely", Quantity::Viscosity(viscosity.likely)),
-        ("density", Quantity::Density(defaults::density())),
+        ("thinnest", Quantity::Viscosity(viscosity.low)),
+        ("density", Quantity::Density(defaults::oil().density_at_15)),
     ]))
 }
 

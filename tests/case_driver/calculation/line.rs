@@ -3,7 +3,8 @@
 use super::Outcome;
 use crate::inputs::{Point, Problem};
 use farend_core::physics::line::{self, Pipe};
-use farend_core::quantity::{Flow, Length, Velocity};
+use farend_core::physics::oil::Oil;
+use farend_core::quantity::{Density, Flow, Length, Velocity};
 use farend_core::units::Quantity;
 
 pub(super) fn friction_factor(point: &Point<'_>) -> Result<Outcome, Problem> {
@@ -46,6 +47,19 @@ pub(super) fn line_drop(point: &Point<'_>) -> Result<Outcome, Problem> {
         point.get("density")?,
     );
     Ok(Outcome::Results(vec![("drop", Quantity::Pressure(drop))]))
+}
+
+pub(super) fn oil_viscosity(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let oil = Oil {
+        at_40: point.get("at_40")?,
+        at_100: point.get("at_100")?,
+        density_at_15: Density::ZERO,
+    };
+    let viscosity = oil.viscosity(point.get("temperature")?);
+    Ok(Outcome::Results(vec![(
+        "viscosity",
+        Quantity::Viscosity(viscosity),
+    )]))
 }
 
 /// The flow itself or, as some sources state it, from the mean velocity.

@@ -62,6 +62,7 @@ table! {
     line::reynolds;
     line::line_drop;
     line::rated_drop;
+    line::oil_viscosity;
     defaults::default_gear;
     defaults::default_pump;
     defaults::default_motor;

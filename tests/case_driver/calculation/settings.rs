@@ -18,6 +18,7 @@ pub(super) fn settings(point: &Point<'_>) -> Result<Outcome, Problem> {
             flow: point.get_if_any("pack_flow")?,
             relief: point.get_if_any("pack_relief")?,
         },
+        oil: point.get_if_any("oil")?,
         outlet: None,
     };
     let yard = demo();

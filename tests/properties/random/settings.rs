@@ -2,8 +2,8 @@
 
 use super::log;
 use farend_core::machine::{Machine, Outlet};
-use farend_core::quantity::{Flow, Pressure};
-use farend_core::settings::{FLOW_LIMITS, OilSettings, RELIEF_LIMITS, Settings};
+use farend_core::quantity::{Flow, Pressure, Temperature};
+use farend_core::settings::{FLOW_LIMITS, OIL_LIMITS, OilSettings, RELIEF_LIMITS, Settings};
 use proptest::option;
 use proptest::prelude::*;
 
@@ -16,6 +16,8 @@ pub struct Turned {
     pub own: (Option<f64>, Option<f64>),
     /// The pump pack's.
     pub pack: (Option<f64>, Option<f64>),
+    /// The oil's temperature, °C.
+    pub oil: Option<f64>,
     /// An outlet, whether the machine has it or not.
     pub outlet: Option<Outlet>,
 }
@@ -32,12 +34,14 @@ pub fn settings() -> BoxedStrategy<Turned> {
         option::of(0.0..=1.0_f64),
         oil(),
         oil(),
+        option::of(OIL_LIMITS.0..=OIL_LIMITS.1),
         option::of(proptest::sample::select(Outlet::ALL)),
     )
-        .prop_map(|(speed, own, pack, outlet)| Turned {
+        .prop_map(|(speed, own, pack, oil, outlet)| Turned {
             speed,
             own,
             pack,
+            oil,
             outlet,
         })
         .boxed()
@@ -57,6 +61,7 @@ impl Turned {
                 .map(|part| engine.lowest + (engine.rated - engine.lowest) * part),
             own: oil(self.own),
             pack: oil(self.pack),
+            oil: self.oil.map(Temperature::celsius),
             outlet: self.outlet,
         }
     }

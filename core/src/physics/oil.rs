@@ -1,0 +1,45 @@
+//! Mineral oil over temperature.
+
+use crate::quantity::{Density, Temperature, Viscosity};
+use libm::{log10, pow};
+
+/// An oil as its sheet gives it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Oil {
+    /// Viscosity at 40 °C, above 2 cSt.
+    pub at_40: Viscosity,
+    /// Viscosity at 100 °C, above 2 cSt and below that at 40 °C.
+    pub at_100: Viscosity,
+    /// Density at 15 °C.
+    pub density_at_15: Density,
+}
+
+/// Part of its volume that mineral oil grows by for each kelvin: from memory.
+const GROWTH: f64 = 7e-4;
+
+impl Oil {
+    /// Viscosity at a temperature.
+    ///
+    /// Equation: lg lg(ν + 0.7) = A − B·lg T, through the two points of the sheet; ν in cSt, T in K.
+    /// Units: SI. Valid range: ν from 2 cSt up, above the oil's pour point. Source: ASTM D341.
+    pub fn viscosity(&self, temperature: Temperature) -> Viscosity {
+        // W = lg lg(ν + 0.7)
+        let w = |viscosity: Viscosity| log10(log10(viscosity.to_centistokes() + 0.7));
+        let lg = |temperature: Temperature| log10(temperature.to_kelvins());
+        let (t_40, t_100) = (Temperature::celsius(40.0), Temperature::celsius(100.0));
+        // B = (W₁ − W₂)/(lg T₂ − lg T₁), A = W₁ + B·lg T₁
+        let b = (w(self.at_40) - w(self.at_100)) / (lg(t_100) - lg(t_40));
+        let a = w(self.at_40) + b * lg(t_40);
+        // ν = 10^10^(A − B·lg T) − 0.7
+        Viscosity::centistokes(pow(10.0, pow(10.0, a - b * lg(temperature))) - 0.7)
+    }
+
+    /// Density at a temperature.
+    ///
+    /// Equation: ρ = ρ₁₅·(1 − α·(t − 15 °C)), α = 0.0007/K. Units: SI. Valid range: −20 to 100 °C.
+    /// Source: from memory.
+    pub fn density(&self, temperature: Temperature) -> Density {
+        // ρ = ρ₁₅·(1 − α·(t − 15 °C))
+        self.density_at_15 * (1.0 - GROWTH * (temperature.to_celsius() - 15.0))
+    }
+}
