@@ -32,14 +32,21 @@ fn mounted() -> Mounted {
     }
 }
 
-/// Until every effect has run: they are queued behind one another, before the browser's next task.
-async fn settled() {
-    let next_task = js_sys::Promise::new(&mut |resolve, _| {
-        window()
-            .set_timeout_with_callback(&resolve)
-            .expect("a task can be queued");
-    });
-    JsFuture::from(next_task).await.unwrap();
+/// Lets the browser go on until something holds: effects are queued behind one another.
+async fn until(what: &str, holds: impl Fn() -> bool) {
+    const MOST_TASKS: usize = 500;
+    for _ in 0..MOST_TASKS {
+        if holds() {
+            return;
+        }
+        let next_task = js_sys::Promise::new(&mut |resolve, _| {
+            window()
+                .set_timeout_with_callback(&resolve)
+                .expect("a task can be queued");
+        });
+        JsFuture::from(next_task).await.unwrap();
+    }
+    panic!("waited in vain: {what}");
 }
 
 impl Drop for Mounted {
@@ -56,28 +63,31 @@ impl Mounted {
             .unchecked_into()
     }
 
+    fn value(&self, selector: &str) -> String {
+        self.find::<HtmlInputElement>(selector).value()
+    }
+
     fn text(&self, selector: &str) -> String {
         self.find::<HtmlElement>(selector).text_content().unwrap()
     }
 
-    async fn tell(&self, element: &HtmlElement, event: &str) {
+    fn tell(&self, element: &HtmlElement, event: &str) {
         let options = EventInit::new();
         options.set_bubbles(true);
         let event = Event::new_with_event_init_dict(event, &options).unwrap();
         element.dispatch_event(&event).unwrap();
-        settled().await;
     }
 
-    async fn choose(&self, list: &str, id: &str) {
+    fn choose(&self, list: &str, id: &str) {
         let list: HtmlSelectElement = self.find(&format!("[data-testid={list}]"));
         list.set_value(id);
-        self.tell(&list, "change").await;
+        self.tell(&list, "change");
     }
 
-    async fn enter(&self, selector: &str, value: &str, event: &str) {
+    fn enter(&self, selector: &str, value: &str, event: &str) {
         let input: HtmlInputElement = self.find(selector);
         input.set_value(value);
-        self.tell(&input, event).await;
+        self.tell(&input, event);
     }
 }
 
@@ -85,79 +95,85 @@ const HYDRAULICS: &str = "[data-testid=machine_hydraulics] [data-testid=delivere
 const SLIDER: &str = "[data-testid=ownrelief] [data-testid=slider]";
 const NUMBER: &str = "[data-testid=ownrelief] [data-testid=number]";
 
+const HYDRAULICS: &str = "[data-testid=machine_hydraulics] [data-testid=delivered]";
+const SLIDER: &str = "[data-testid=ownrelief] [data-testid=slider]";
+const NUMBER: &str = "[data-testid=ownrelief] [data-testid=number]";
+
 #[wasm_bindgen_test]
-async fn six_routes_stand_beside_each_other() {
+fn six_routes_stand_beside_each_other() {
     let page = mounted();
-    settled().await;
     let rows = page.section.query_selector_all("label.row").unwrap();
     assert_eq!(rows.length(), 6);
-    assert!(
-        page.text("[data-testid=answer]")
-            .contains("the rear shaft brings most")
-    );
+    let answer = page.text("[data-testid=answer]");
+    assert!(answer.contains("the rear shaft brings most"), "{answer}");
 }
 
 #[wasm_bindgen_test]
 async fn every_step_of_a_slider_moves_number_bar_and_ledger() {
     let page = mounted();
-    settled().await;
-    let mut before = page.text(HYDRAULICS);
     for bar in ["160", "120", "80"] {
-        page.enter(SLIDER, bar, "input").await;
-        assert_eq!(page.find::<HtmlInputElement>(NUMBER).value(), bar);
+        let before = page.text(HYDRAULICS);
+        page.enter(SLIDER, bar, "input");
+        until("the number follows", || page.value(NUMBER) == bar).await;
+        until("the bar follows", || page.text(HYDRAULICS) != before).await;
         let now = page.text(HYDRAULICS);
-        assert_ne!(now, before);
-        let number = now.split('\u{a0}').next().unwrap().to_owned();
-        assert!(page.text("[data-testid=at-rotor]").starts_with(&number));
-        before = now;
+        let number = now.split('\u{a0}').next().unwrap();
+        until("the ledger follows", || {
+            page.text("[data-testid=at-rotor]").starts_with(number)
+        })
+        .await;
     }
 }
 
 #[wasm_bindgen_test]
 async fn a_slider_follows_its_number_box_even_after_it_was_dragged() {
     let page = mounted();
-    settled().await;
-    page.enter(SLIDER, "100", "input").await;
-    page.enter(NUMBER, "210", "change").await;
-    assert_eq!(page.find::<HtmlInputElement>(SLIDER).value(), "210");
-    page.enter(NUMBER, "9999", "change").await;
+    page.enter(SLIDER, "100", "input");
+    until("the number follows", || page.value(NUMBER) == "100").await;
+    page.enter(NUMBER, "210", "change");
+    until("the slider follows", || page.value(SLIDER) == "210").await;
+    page.enter(NUMBER, "9999", "change");
     let number: HtmlInputElement = page.find(NUMBER);
-    assert_eq!(number.value(), "9999");
-    assert_eq!(number.get_attribute("aria-invalid").unwrap(), "true");
-    assert_eq!(page.find::<HtmlInputElement>(SLIDER).value(), "210");
+    until("the number is refused", || {
+        number.get_attribute("aria-invalid").as_deref() == Some("true")
+    })
+    .await;
+    assert_eq!(page.value(NUMBER), "9999");
+    assert_eq!(page.value(SLIDER), "210");
 }
 
 #[wasm_bindgen_test]
 async fn sliders_stand_right_when_a_machine_with_other_ranges_is_chosen() {
     let page = mounted();
-    settled().await;
-    for machine in ["gannet-90", "wren-18", "puffin-62", "heron-68"] {
-        page.choose("machine", machine).await;
-        let shown: f64 = page
-            .find::<HtmlInputElement>(NUMBER)
-            .value()
-            .parse()
-            .unwrap();
-        let slid: f64 = page
-            .find::<HtmlInputElement>(SLIDER)
-            .value()
-            .parse()
-            .unwrap();
-        assert!((shown - slid).abs() <= 1.0, "{machine}: {shown} {slid}");
+    for (machine, name) in [
+        ("gannet-90", "Gannet"),
+        ("wren-18", "Wren"),
+        ("puffin-62", "Puffin"),
+        ("heron-68", "Heron"),
+    ] {
+        page.choose("machine", machine);
+        until("the answer follows", || {
+            page.text("[data-testid=answer]").contains(name)
+        })
+        .await;
+        until("slider and number agree", || {
+            let [number, slider] =
+                [NUMBER, SLIDER].map(|part| page.value(part).parse::<f64>().unwrap());
+            (number - slider).abs() <= 1.0
+        })
+        .await;
     }
 }
 
 #[wasm_bindgen_test]
-async fn the_curve_is_drawn_and_its_table_says_the_same() {
+async fn the_curve_has_its_message_and_its_table() {
     let page = mounted();
-    settled().await;
     let curve: HtmlElement = page.find("[data-testid=curve]");
-    assert!(
-        curve
-            .get_attribute("aria-label")
-            .unwrap()
-            .contains("relief pressure")
-    );
+    until("the curve has its message", || {
+        let message = curve.get_attribute("aria-label");
+        message.is_some_and(|message| message.contains("relief pressure"))
+    })
+    .await;
     let rows = page
         .section
         .query_selector_all("[data-testid=curve-table] tbody tr")
