@@ -95,10 +95,6 @@ const HYDRAULICS: &str = "[data-testid=machine_hydraulics] [data-testid=delivere
 const SLIDER: &str = "[data-testid=ownrelief] [data-testid=slider]";
 const NUMBER: &str = "[data-testid=ownrelief] [data-testid=number]";
 
-const HYDRAULICS: &str = "[data-testid=machine_hydraulics] [data-testid=delivered]";
-const SLIDER: &str = "[data-testid=ownrelief] [data-testid=slider]";
-const NUMBER: &str = "[data-testid=ownrelief] [data-testid=number]";
-
 #[wasm_bindgen_test]
 fn six_routes_stand_beside_each_other() {
     let page = mounted();
