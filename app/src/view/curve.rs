@@ -109,6 +109,7 @@ pub fn Curve(controls: Memo<Vec<Control>>) -> impl IntoView {
             </figure>
             <details class="table">
                 <summary>{labels::AS_TABLE}</summary>
+                <div class="scroll" tabindex="0" role="region" aria-label=labels::CURVE_OVER>
                 <table data-testid="curve-table">
                     <thead>
                         <tr>
@@ -119,6 +120,7 @@ pub fn Curve(controls: Memo<Vec<Control>>) -> impl IntoView {
                     </thead>
                     <tbody>{move || picture.read().as_ref().map(table_rows)}</tbody>
                 </table>
+                </div>
             </details>
         </Show>
     }
