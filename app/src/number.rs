@@ -49,6 +49,7 @@ fn digits(quantity: Quantity, value: f64) -> usize {
         Quantity::Pressure(_) if value.abs() >= 100.0 => 0,
         Quantity::Displacement(_) if value.abs() >= 20.0 => 0,
         Quantity::Ratio(_) if value >= 1.0 && value.fract() == 0.0 => 0,
+        Quantity::Ratio(_) if value >= 100.0 => 0,
         Quantity::Ratio(_) => 3,
         Quantity::Bore(_) if value.abs() < 10.0 => 2,
         _ => 1,

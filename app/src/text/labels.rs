@@ -177,8 +177,8 @@ pub fn control(control: Control) -> &'static str {
         Control::EngineSpeed => "Engine speed",
         Control::OwnFlow => "Flow on the sheet",
         Control::OwnRelief => "Relief pressure",
-        Control::PackFlow => "Pump pack's flow at rated PTO speed",
-        Control::PackRelief => "Pump pack's relief pressure",
+        Control::PackFlow => "Pack's flow at rated PTO speed",
+        Control::PackRelief => "Pack's relief pressure",
         Control::OilTemperature => "Oil temperature",
     }
 }

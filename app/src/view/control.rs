@@ -26,7 +26,9 @@ fn whole_steps(end: f64, step: f64, round: fn(f64) -> f64) -> f64 {
 
 /// A number as an input field wants it.
 fn plain(value: f64) -> String {
-    let text = format!("{value:.1}");
+    // A tenth tells nothing in a thousand.
+    let digits = usize::from(value.abs() < 1000.0);
+    let text = format!("{value:.digits$}");
     text.strip_suffix(".0").unwrap_or(&text).to_owned()
 }
 

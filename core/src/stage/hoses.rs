@@ -76,8 +76,11 @@ impl StagePhysics for Hoses {
                 Figure::computed("v", Quantity::Velocity(velocity)),
                 Figure::computed("Q", Quantity::Flow(flow)),
             )
-            .then("· 4 / (π ·", from_yard("d", Quantity::Bore(self.hose.bore)))
-            .sign("²)"),
+            .then(
+                "· 4 / (π · (",
+                from_yard("d", Quantity::Bore(self.hose.bore)),
+            )
+            .sign(")²)"),
             // Re = v·d/ν
             Formula::new(
                 Figure::computed("Re", Quantity::Ratio(reynolds)),
@@ -99,8 +102,8 @@ impl StagePhysics for Hoses {
                 "·",
                 Figure::known("ρ", Quantity::Density(self.density), Source::FromMemory),
             )
-            .then("·", Figure::computed("v", Quantity::Velocity(velocity)))
-            .sign("² / 2"),
+            .then("· (", Figure::computed("v", Quantity::Velocity(velocity)))
+            .sign(")² / 2"),
             Formula::new(
                 Figure::computed("Δp₂", Quantity::Pressure(couplers)),
                 from_yard("z", Quantity::Ratio(self.couplers)),
