@@ -7,6 +7,7 @@ mod browser;
 mod link;
 mod model;
 mod number;
+mod rest;
 mod segments;
 mod text;
 mod view;

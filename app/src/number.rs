@@ -9,17 +9,17 @@ use wasm_bindgen::JsValue;
 
 /// The one locale so far; it must be one that every browser knows, or the formatter throws.
 const LOCALE: &str = "en";
-/// Most digits after the point that any quantity is shown with.
-const MOST_DIGITS: usize = 4;
+/// Formatters: from none to three digits after the point.
+const FORMATTERS: usize = 4;
 
 thread_local! {
     /// One formatter for each number of digits: making one is slow.
-    static FORMATS: RefCell<[Option<Function>; MOST_DIGITS]> = const { RefCell::new([const { None }; MOST_DIGITS]) };
+    static FORMATS: RefCell<[Option<Function>; FORMATTERS]> = const { RefCell::new([const { None }; FORMATTERS]) };
 }
 
 /// A number with exactly so many digits after the point.
 pub fn fixed(value: f64, digits: usize) -> String {
-    let digits = digits.min(MOST_DIGITS - 1);
+    let digits = digits.min(FORMATTERS - 1);
     FORMATS.with_borrow_mut(|formats| {
         let format = formats[digits].get_or_insert_with(|| formatter(digits));
         format
@@ -43,8 +43,10 @@ fn formatter(digits: usize) -> Function {
 /// Digits after the point that a quantity deserves, by its unit and size.
 fn digits(quantity: Quantity, value: f64) -> usize {
     match quantity {
-        Quantity::Speed(_) | Quantity::Viscosity(_) | Quantity::Density(_) => 0,
-        Quantity::Temperature(_) => 0,
+        Quantity::Speed(_)
+        | Quantity::Temperature(_)
+        | Quantity::Viscosity(_)
+        | Quantity::Density(_) => 0,
         Quantity::Torque(_) if value.abs() >= 10.0 => 0,
         Quantity::Pressure(_) if value.abs() >= 100.0 => 0,
         Quantity::Displacement(_) if value.abs() >= 20.0 => 0,

@@ -23,7 +23,8 @@ pub const MOTOR_VOLUMETRIC: Spread<f64> = Spread::new(0.88, 0.95, 0.96, Source::
 pub const MOTOR_HYDRO_MECHANICAL: Spread<f64> =
     Spread::new(0.855, 0.94, 0.96, Source::MotorArticle);
 
-/// Pressure that one coupler takes at [`COUPLER_FLOW`].
+/// Pressure that one coupler takes at [`coupler_flow`]: the source gives the highest value; low
+/// and likely below it are this project's judgement.
 pub fn coupler_drop() -> Spread<Pressure> {
     Spread::new(0.8, 1.2, 1.5, Source::CouplerTable).map(Pressure::bar)
 }

@@ -43,8 +43,6 @@ pub enum Rule {
     Unique,
     /// Must not exceed another figure, named with its value.
     NotAbove(String),
-    /// Must name something that is there.
-    Known,
     /// Not readable at all.
     Readable,
 }
@@ -68,7 +66,6 @@ impl fmt::Display for Rule {
             Self::NotEmpty => write!(f, "must not be empty"),
             Self::Unique => write!(f, "is used more than once"),
             Self::NotAbove(other) => write!(f, "must not be above {other}"),
-            Self::Known => write!(f, "is not in this yard"),
             Self::Readable => write!(f, "can't be read"),
         }
     }

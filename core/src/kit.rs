@@ -63,7 +63,6 @@ impl KitHoses {
             couplers: self.couplers,
             coupler_drop: self.coupler_drop,
             coupler_flow: self.coupler_flow,
-            temperature,
             viscosity: defaults::viscosity(temperature),
             density: defaults::oil().density(temperature),
         }

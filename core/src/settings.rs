@@ -3,7 +3,7 @@
 use crate::defaults;
 use crate::fault::{Fault, Rule};
 use crate::kit::Kit;
-use crate::machine::{Machine, Outlet};
+use crate::machine::{Circuit, Machine, Outlet};
 use crate::quantity::{AngularSpeed, Flow, Pressure, Temperature};
 use crate::route::RouteId;
 use crate::route::part::{Part, circuit};
@@ -64,9 +64,11 @@ pub struct Range {
     pub now: Quantity,
 }
 
-/// Lowest and highest flow that can be set: the yard file's own limits.
+/// Lowest and highest flow, L/min, that can be set or stand in a yard file: this project's
+/// judgement.
 pub const FLOW_LIMITS: (f64, f64) = (1.0, 400.0);
-/// Lowest and highest relief pressure that can be set: the yard file's own limits.
+/// Lowest and highest pressure, bar, that can be set or stand in a yard file: this project's
+/// judgement.
 pub const RELIEF_LIMITS: (f64, f64) = (20.0, 420.0);
 
 /// Lowest and highest temperature of the oil that can be set, °C: this project's judgement. Below,
@@ -97,15 +99,7 @@ impl Control {
 
     /// How far it can be turned for this machine and kit; `None` where there is nothing to turn.
     pub fn range(self, machine: &Machine, kit: Option<&Kit>, settings: &Settings) -> Option<Range> {
-        let own_circuit = || {
-            [RouteId::MachineHydraulics, RouteId::SkidSteer]
-                .into_iter()
-                .flat_map(RouteId::parts)
-                .find_map(|part| match part {
-                    Part::Circuit(outlets) => circuit(machine, outlets, settings),
-                    _ => None,
-                })
-        };
+        let own_circuit = || settings.own_circuit(machine);
         let pack = || kit.and_then(|kit| kit.pump.as_ref());
         match self {
             Self::EngineSpeed => {
@@ -129,15 +123,12 @@ impl Control {
                 let own = pump.displacement * speed * pump.volumetric.likely;
                 Some(flow_range(own, settings.pack.flow))
             }),
-            Self::OilTemperature => {
-                let limits = OIL_LIMITS;
-                Some(Range {
-                    min: Quantity::Temperature(Temperature::celsius(limits.0)),
-                    max: Quantity::Temperature(Temperature::celsius(limits.1)),
-                    own: Quantity::Temperature(defaults::oil_temperature()),
-                    now: Quantity::Temperature(settings.oil_temperature()),
-                })
-            }
+            Self::OilTemperature => Some(Range {
+                min: Quantity::Temperature(Temperature::celsius(OIL_LIMITS.0)),
+                max: Quantity::Temperature(Temperature::celsius(OIL_LIMITS.1)),
+                own: Quantity::Temperature(defaults::oil_temperature()),
+                now: Quantity::Temperature(settings.oil_temperature()),
+            }),
             Self::PackRelief => {
                 pack().map(|pump| relief_range(pump.relief.likely, settings.pack.relief))
             }
@@ -200,6 +191,17 @@ impl Settings {
     /// The engine speed that they mean for a machine.
     pub fn engine_speed_for(&self, machine: &Machine) -> AngularSpeed {
         self.engine_speed.unwrap_or_else(|| machine.working_speed())
+    }
+
+    /// The circuit of a machine's own hydraulics that they mean.
+    pub fn own_circuit<'a>(&self, machine: &'a Machine) -> Option<&'a Circuit> {
+        [RouteId::MachineHydraulics, RouteId::SkidSteer]
+            .into_iter()
+            .flat_map(RouteId::parts)
+            .find_map(|part| match part {
+                Part::Circuit(outlets) => circuit(machine, outlets, self),
+                _ => None,
+            })
     }
 
     /// The oil's temperature that they mean.

@@ -55,7 +55,9 @@ impl Source {
             Self::GearNote => "meadinfo.org, August 2008: efficiency bands of gear types",
             Self::BeltSheet => "US DOE tip sheet on belts (attribution inferred): 95 to 98 % new",
             Self::CouplerTable => {
-                "a maker's table reproducing ISO 14541: size 12.5, 45 L/min at 1.5 bar or less"
+                "a maker's table reproducing ISO 14541: size 12.5, 45 L/min at 1.5 bar \
+                 or less, size 20, 106 L/min at 2.2 bar or less; what lies below is this project's \
+                 judgement"
             }
             Self::ViscosityChart => "aimsindustrial.com.au, oil viscosity chart: ISO VG 46 and 68",
         }

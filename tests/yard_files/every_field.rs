@@ -180,7 +180,6 @@ pub fn word(rule: &Rule) -> &'static str {
         Rule::NotEmpty => "empty",
         Rule::Unique => "unique",
         Rule::NotAbove(_) => "not above",
-        Rule::Known => "known",
         Rule::Readable => "readable",
     }
 }

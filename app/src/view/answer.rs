@@ -1,8 +1,8 @@
 //! The answer in one sentence.
 
 use crate::model::Model;
+use crate::rest::AfterRest;
 use crate::text::sentences;
-use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -28,18 +28,14 @@ pub fn Answer() -> impl IntoView {
         sentences::contrast(all.as_ref()?, model.units.get())
     };
     let spoken = RwSignal::new(String::new());
-    let waiting = StoredValue::<Option<TimeoutHandle>>::new(None);
+    let at_rest = AfterRest::of(REST);
     Effect::new(move |before: Option<()>| {
         let sentence = answer.get();
-        if let Some(earlier) = waiting.get_value() {
-            earlier.clear();
-        }
         // What the page opens with is read anyway.
         if before.is_some() {
-            let later = move || {
+            at_rest.then(move || {
                 spoken.try_set(sentence);
-            };
-            waiting.set_value(set_timeout_with_handle(later, REST).ok());
+            });
         }
     });
     view! {

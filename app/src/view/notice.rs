@@ -2,6 +2,7 @@
 
 use crate::model::{Model, Notice};
 use crate::text::{labels, notices};
+use farend_core::fault::Fault;
 use leptos::prelude::*;
 
 /// The notice, until it is closed.
@@ -10,22 +11,15 @@ pub fn NoticeBox() -> impl IntoView {
     let model = Model::of_page();
     let body = move |notice: &Notice| {
         let (sentence, faults) = notices::notice(notice);
-        let faults: Vec<_> = faults.iter().map(ToString::to_string).collect();
         let good = matches!(notice, Notice::OpenedYard(_));
         view! {
             <div class="notice" class:good=good data-testid="notice">
                 <p>{sentence}</p>
-                <Show when={
-                    let some = !faults.is_empty();
-                    move || some
-                }>
-                    <ul>
-                        {faults
-                            .iter()
-                            .map(|fault| view! { <li>{fault.clone()}</li> })
-                            .collect_view()}
-                    </ul>
-                </Show>
+                {(!faults.is_empty())
+                    .then(|| {
+                        let line = |fault: &Fault| view! { <li>{fault.to_string()}</li> };
+                        view! { <ul>{faults.iter().map(line).collect_view()}</ul> }
+                    })}
                 <button
                     type="button"
                     data-testid="close-notice"

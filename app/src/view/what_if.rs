@@ -51,8 +51,11 @@ fn CircuitChoice() -> impl IntoView {
         });
         outlets.filter(|outlets| outlets.len() > 1)
     });
-    // The route takes the circuit with most flow unless told otherwise.
-    let used = move || model.settings.get().outlet.unwrap_or(Outlet::HighFlow);
+    let used = move || {
+        let machine = model.machine.read();
+        let circuit = model.settings.get().own_circuit(machine.as_ref()?)?;
+        Some(circuit.outlet)
+    };
     let choice = move |outlet: Outlet| {
         let choose = move |_| {
             // What was turned belonged to the other circuit.
@@ -67,7 +70,7 @@ fn CircuitChoice() -> impl IntoView {
                     type="radio"
                     name="circuit"
                     data-testid=outlet.word()
-                    prop:checked=move || used() == outlet
+                    prop:checked=move || used() == Some(outlet)
                     on:change=choose
                 />
                 <span>{labels::outlet(outlet)}</span>

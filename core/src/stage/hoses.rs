@@ -5,7 +5,7 @@ use super::{Pass, StageKind, StagePhysics};
 use crate::drive::{Drive, Rate, Stall};
 use crate::formula::{Figure, Formula};
 use crate::physics::line::{Pipe, friction_factor, rated_drop};
-use crate::quantity::{Density, Flow, Pressure, Temperature, Viscosity};
+use crate::quantity::{Density, Flow, Pressure, Viscosity};
 use crate::source::Source;
 use crate::spread::{Scenario, Spread};
 use crate::units::Quantity;
@@ -21,9 +21,7 @@ pub struct Hoses {
     pub coupler_drop: Spread<Pressure>,
     /// The flow that this holds for.
     pub coupler_flow: Flow,
-    /// Temperature of the oil.
-    pub temperature: Temperature,
-    /// Viscosity of the oil at that temperature.
+    /// Viscosity of the oil at work.
     pub viscosity: Spread<Viscosity>,
     /// Density of the oil.
     pub density: Density,

@@ -5,6 +5,7 @@ use super::shape::{Field, Shape};
 use crate::implement::{ImplementKind, Place};
 use crate::machine::{MachineKind, Outlet, SteeringPolicy};
 use crate::route::RouteId;
+use crate::settings::{FLOW_LIMITS, RELIEF_LIMITS};
 use crate::stage::gear::GearKind;
 use Shape::{Flag, Group, Id, Many, Number, OneOf, Text, Uncertain, Whole, Words};
 
@@ -57,10 +58,10 @@ const HYDRO_MECHANICAL: Field = optional(
     about(0.5, 1.0, ""),
     "Torque against torque, as a part of one: 0.94 for 94 %.",
 );
-const FLOW: Shape = about(1.0, 400.0, "L/min");
+const FLOW: Shape = about(FLOW_LIMITS.0, FLOW_LIMITS.1, "L/min");
 const RELIEF: Field = required(
     "relief_bar",
-    about(20.0, 420.0, "bar"),
+    about(RELIEF_LIMITS.0, RELIEF_LIMITS.1, "bar"),
     "Pressure at which the relief valve opens; 1 bar is 14.5 psi.",
 );
 const SHAFT_POWER: Shape = about(1.0, 600.0, "kW");
@@ -211,12 +212,12 @@ const MOTOR: &[Field] = &[
     DRIVE_STEPS,
     required(
         "highest_l_min",
-        within(1.0, 400.0, "L/min"),
+        within(FLOW_LIMITS.0, FLOW_LIMITS.1, "L/min"),
         "From the motor's sheet.",
     ),
     required(
         "highest_bar",
-        within(20.0, 420.0, "bar"),
+        within(RELIEF_LIMITS.0, RELIEF_LIMITS.1, "bar"),
         "Highest continuous pressure difference, from the motor's sheet.",
     ),
     VOLUMETRIC,
@@ -299,7 +300,7 @@ const HOSES: &[Field] = &[
     ),
     optional(
         "coupler_l_min",
-        within(1.0, 400.0, "L/min"),
+        within(FLOW_LIMITS.0, FLOW_LIMITS.1, "L/min"),
         "That rated flow.",
     ),
 ];
