@@ -1,8 +1,14 @@
 //! Shared by the tests of this crate.
 
+use farend_core::chain::{Chain, Ledger};
 use farend_core::compare::{Comparison, Run, compare};
+use farend_core::defaults::{oil, rated_viscosity};
+use farend_core::quantity::{AngularSpeed, Power};
 use farend_core::route::RouteId;
 use farend_core::settings::Settings;
+use farend_core::source::Source;
+use farend_core::spread::{Corner, Spread};
+use farend_core::stage::{AtWork, OilAtWork, Stage};
 use farend_core::yard::{DEMO, Yard};
 
 /// The built-in yard.
@@ -34,6 +40,25 @@ pub fn compared(yard: &Yard, machine: &str, implement: &str, settings: &Settings
         .implement(implement)
         .expect("an implement of this yard");
     compare(machine, implement, &yard.kits, settings).expect("settings that fit the machine")
+}
+
+/// The most that stages can hand on at a corner, with the default oil at its rated viscosity.
+///
+/// # Panics
+/// Where a stage for oil meets a shaft or the other way.
+pub fn most(stages: &[Stage], available: Power, speed: AngularSpeed, corner: Corner) -> Ledger {
+    let oil = OilAtWork {
+        viscosity: Spread::exact(rated_viscosity(), Source::Own),
+        density: oil().density_at_15,
+    };
+    let chain = Chain {
+        stages,
+        available,
+        speed,
+        at: AtWork::new(&oil, corner),
+    };
+    let (most, limit) = chain.most().expect("shafts join shafts");
+    chain.ledger(&most, limit).expect("shafts join shafts")
 }
 
 /// One route of a yard's machine and implement at the yard's own settings, where it can be had.

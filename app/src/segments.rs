@@ -51,9 +51,10 @@ pub fn segments(run: &Run, scale: Power) -> Vec<Segment> {
 }
 
 fn lost_in(kind: StageKind) -> Piece {
-    match kind {
-        StageKind::Gear(_) => Piece::LostInShafts,
-        _ => Piece::LostInOil,
+    if kind.heats_oil() {
+        Piece::LostInOil
+    } else {
+        Piece::LostInShafts
     }
 }
 

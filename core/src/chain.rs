@@ -1,14 +1,14 @@
-//! Stages in a row, joined to an engine: what flows through them at one speed.
+//! Stages in a row, joined to an engine: what flows through them at one engine speed.
 //!
-//! Speeds and flows follow from the engine's speed alone, from the engine on. Powers then follow
-//! in two sweeps. Forward: the engine's budget is passed on, each stage keeping its loss and
-//! holding the rest under its cap; what is left at the end is delivered. Backward: what each
-//! stage must take for that.
+//! The harder the engine turns the first stage, the higher every torque and pressure behind it. So
+//! one number, the part of the engine's budget that is taken, settles everything, and the most
+//! that arrives is found by raising it until a torque or a pressure is at its limit, or the budget
+//! is used up.
 
 use crate::drive::{Drive, Limit, Rate, Stall};
 use crate::quantity::{AngularSpeed, Power};
-use crate::spread::Scenario;
-use crate::stage::{Pass, Stage, StagePhysics};
+use crate::root::rising_root;
+use crate::stage::{AtWork, Stage, StagePhysics};
 
 /// What one stage took and handed on.
 #[derive(Clone, Debug, PartialEq)]
@@ -19,7 +19,7 @@ pub struct Passage {
     pub takes: Drive,
     /// What it handed on.
     pub gives: Drive,
-    /// What it lost, by its own equation: P₁·(1 − share) + toll.
+    /// What it lost, by its own equation.
     pub loss: Power,
 }
 
@@ -30,6 +30,8 @@ pub struct Ledger {
     pub available: Power,
     /// The stages. As far as oil or shafts move; the rest is left out after a stall.
     pub passages: Vec<Passage>,
+    /// Which values its figures have, and the oil.
+    pub at: AtWork,
     /// What holds the power where it is.
     pub limit: Limit,
     /// Why nothing arrives, if so.
@@ -56,98 +58,215 @@ impl Ledger {
     pub fn left_in_engine(&self) -> Power {
         self.available - self.taken()
     }
+
+    /// Power that ends as heat in the oil: what every stage with oil loses, each once.
+    pub fn heats_oil(&self) -> Power {
+        self.passages
+            .iter()
+            .filter(|passage| passage.stage.kind().heats_oil())
+            .map(|passage| passage.loss)
+            .sum()
+    }
 }
 
-/// Runs stages on an engine budget at an engine speed.
-///
-/// # Errors
-/// [`Stall::NotJoined`] where a stage for oil meets a shaft or the other way. Other stalls are
-/// results, not errors: they stand in the ledger.
-pub fn run(
-    stages: &[Stage],
-    available: Power,
-    speed: AngularSpeed,
-    scenario: Scenario,
-) -> Result<Ledger, Stall> {
-    let mut limit = Limit::Engine;
-    let mut stall = None;
-    // Each stage with what reaches it and what it does there.
-    let mut steps: Vec<(&Stage, Drive, Pass)> = Vec::with_capacity(stages.len());
-    let mut reached = Drive {
-        rate: Rate::Turning(speed),
-        power: available,
-    };
+/// Stages joined to an engine.
+#[derive(Clone, Copy, Debug)]
+pub struct Chain<'a> {
+    /// The stages, from the engine on.
+    pub stages: &'a [Stage],
+    /// What the engine can give them.
+    pub available: Power,
+    /// The engine's speed.
+    pub speed: AngularSpeed,
+    /// Which values the figures have, and the oil.
+    pub at: AtWork,
+}
 
-    for stage in stages {
-        let pass = match stage.pass(reached.rate, scenario) {
-            Ok(pass) => pass,
-            Err(Stall::NotJoined) => return Err(Stall::NotJoined),
-            Err(why) => {
-                // No flow is left: nothing moves, so nothing is taken.
-                return Ok(Ledger {
-                    available,
-                    passages: Vec::new(),
-                    limit: Limit::Flow,
-                    stall: Some(why),
-                });
+/// How a chain runs with one part of its budget.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Running {
+    /// Part of the budget taken, 0 to 1.
+    pub part: f64,
+    /// The highest of all torques and pressures over what each is allowed.
+    pub strain: f64,
+    /// The limit that this one is.
+    pub limit: Option<Limit>,
+    /// What arrives.
+    pub end: Drive,
+    /// Why nothing does, if so.
+    pub stall: Option<Stall>,
+}
+
+impl Running {
+    /// Power that arrives: none after a stall.
+    pub fn arrives(&self) -> Power {
+        match self.stall {
+            Some(_) => Power::ZERO,
+            None => self.end.power,
+        }
+    }
+}
+
+/// Parts of the interval by which a search for the best part gets no closer.
+const BEST: f64 = 1e-12;
+/// A part by which less is taken to see whether more would arrive.
+const LESS: f64 = 1e-7;
+
+impl Chain<'_> {
+    fn begin(&self, part: f64) -> Drive {
+        Drive {
+            rate: Rate::Turning(self.speed),
+            power: self.available * part,
+        }
+    }
+
+    /// How it runs with a part of its budget, from 0 to 1.
+    ///
+    /// # Errors
+    /// [`Stall::NotJoined`] where a stage for oil meets a shaft or the other way. Other stalls are
+    /// results, not errors.
+    pub fn running(&self, part: f64) -> Result<Running, Stall> {
+        let mut running = Running {
+            part,
+            strain: 0.0,
+            limit: None,
+            end: self.begin(part),
+            stall: None,
+        };
+        for stage in self.stages {
+            let pass = stage.pass(running.end, &self.at)?;
+            if let Some((strain, limit)) = pass.strain
+                && strain > running.strain
+            {
+                running.strain = strain;
+                running.limit = Some(limit);
             }
-        };
-        steps.push((stage, reached, pass));
-        // P₂ = share·P₁ − toll
-        let mut power = reached.power * pass.share - pass.toll;
-        if power <= Power::ZERO {
-            // All that comes in is lost here: the relief valve opens and the rest stands still.
-            power = Power::ZERO;
-            stall = Some(Stall::NoPressureLeft);
-            limit = Limit::Pressure;
-        } else if let Some((cap, whose)) = pass.cap
-            && cap < power
-        {
-            power = cap;
-            limit = whose;
+            running.end = pass.gives;
+            running.stall = pass.stall;
+            if pass.stall.is_some() {
+                break;
+            }
         }
-        reached = Drive {
-            rate: pass.rate,
-            power,
-        };
-        if stall.is_some() {
-            break;
-        }
+        Ok(running)
     }
 
-    Ok(Ledger {
-        available,
-        passages: backward(&steps, reached, stall.is_some()),
-        limit,
-        stall,
-    })
-}
+    /// The most that it can run at, and what holds it there.
+    ///
+    /// # Errors
+    /// As [`Self::running`].
+    pub fn most(&self) -> Result<(Running, Limit), Stall> {
+        let (top, limit) = self.top()?;
+        let less = self.running(top.part * (1.0 - LESS))?;
+        let more_with_less = less.end.power > top.end.power && less.stall.is_none();
+        if more_with_less {
+            // Leakage takes more than pressure brings: it does best below the top.
+            let best = self.best_below(top.part)?;
+            if best.stall.is_none() {
+                return Ok((best, Limit::Flow));
+            }
+        }
+        Ok((top, limit))
+    }
 
-/// What each stage takes for what is handed on at the end. Where the last stage hands on nothing,
-/// it takes all that reaches it.
-fn backward(steps: &[(&Stage, Drive, Pass)], end: Drive, stalled: bool) -> Vec<Passage> {
-    let mut passages = Vec::with_capacity(steps.len());
-    let mut gives = end;
-    for (place, (stage, reached, pass)) in steps.iter().rev().enumerate() {
-        let (power, loss) = if stalled && place == 0 {
-            (reached.power, reached.power)
+    /// The most of its budget at which no torque or pressure is above its limit and flow is left.
+    fn top(&self) -> Result<(Running, Limit), Stall> {
+        let all = self.running(1.0)?;
+        let flows = all.stall != Some(Stall::NoFlowLeft);
+        if flows && all.strain <= 1.0 {
+            return Ok((all, Limit::Engine));
+        }
+        // Where everything is in proportion, as it is for shafts, this is it.
+        if flows {
+            let in_proportion = self.running(1.0 / all.strain)?;
+            if (1.0 - AT_LIMIT..=1.0 + AT_LIMIT).contains(&in_proportion.strain) {
+                return Ok((in_proportion, in_proportion.limit.unwrap_or(Limit::Engine)));
+            }
+        }
+        let too_much = |part| match self.running(part) {
+            Ok(it) if it.stall != Some(Stall::NoFlowLeft) => it.strain - 1.0,
+            _ => NO_FLOW,
+        };
+        let top = self.running(rising_root(too_much))?;
+        Ok(match top.limit {
+            // There is no flow at any pressure.
+            _ if top.stall.is_some() && !flows => (all, Limit::Flow),
+            Some(limit) if top.strain > 1.0 - NEAR_LIMIT => (top, limit),
+            _ => (top, Limit::Flow),
+        })
+    }
+
+    /// The part up to this one at which most arrives: what arrives rises to a peak and falls.
+    fn best_below(&self, most: f64) -> Result<Running, Stall> {
+        // The golden section: (√5 − 1)/2.
+        const GOLDEN: f64 = 0.618_033_988_749_894_9;
+        let (mut from, mut to) = (0.0, most);
+        let mut low = self.running(to - GOLDEN * (to - from))?;
+        let mut high = self.running(from + GOLDEN * (to - from))?;
+        while to - from > BEST * most {
+            let rises = match (low.stall, high.stall) {
+                (Some(Stall::NoPressureLeft), _) => true,
+                (_, Some(Stall::NoFlowLeft)) => false,
+                _ => high.end.power > low.end.power,
+            };
+            if rises {
+                from = low.part;
+                low = high;
+                high = self.running(from + GOLDEN * (to - from))?;
+            } else {
+                to = high.part;
+                high = low;
+                low = self.running(to - GOLDEN * (to - from))?;
+            }
+        }
+        Ok(if high.end.power > low.end.power {
+            high
         } else {
-            // P₁ = (P₂ + toll)/share
-            let power = (gives.power + pass.toll) / pass.share;
-            (power, power * (1.0 - pass.share) + pass.toll)
-        };
-        let takes = Drive {
-            rate: reached.rate,
-            power,
-        };
-        passages.push(Passage {
-            stage: (*stage).clone(),
-            takes,
-            gives,
-            loss,
-        });
-        gives = takes;
+            low
+        })
     }
-    passages.reverse();
-    passages
+
+    /// The ledger of how it runs.
+    ///
+    /// # Errors
+    /// As [`Self::running`].
+    pub fn ledger(&self, running: &Running, limit: Limit) -> Result<Ledger, Stall> {
+        let mut passages = Vec::with_capacity(self.stages.len());
+        let mut takes = self.begin(running.part);
+        // Without flow nothing moves, so nothing is taken.
+        let moving = match running.stall {
+            Some(Stall::NoFlowLeft) => &[],
+            _ => self.stages,
+        };
+        for stage in moving {
+            let pass = stage.pass(takes, &self.at)?;
+            passages.push(Passage {
+                stage: stage.clone(),
+                takes,
+                gives: pass.gives,
+                loss: pass.loss,
+            });
+            takes = pass.gives;
+            if pass.stall.is_some() {
+                break;
+            }
+        }
+        Ok(Ledger {
+            available: self.available,
+            passages,
+            at: self.at,
+            limit: match running.stall {
+                None => limit,
+                Some(Stall::NoFlowLeft) => Limit::Flow,
+                Some(_) => Limit::Pressure,
+            },
+            stall: running.stall,
+        })
+    }
 }
+
+/// How near to its limit a torque or pressure counts as being there: rounding.
+const AT_LIMIT: f64 = 1e-13;
+/// How near after a search, which knows the part taken, not the strain.
+const NEAR_LIMIT: f64 = 1e-6;
+/// Stands for a strain beyond all limits where pressure has eaten up the flow.
+const NO_FLOW: f64 = 1e3;

@@ -1,6 +1,6 @@
 //! All six routes of one machine and one implement beside each other.
 
-use crate::chain::{Ledger, run};
+use crate::chain::{Ledger, Running};
 use crate::drive::{Limit, Rate, Stall};
 use crate::fault::Fault;
 use crate::implement::Implement;
@@ -8,10 +8,11 @@ use crate::kit::Kit;
 use crate::machine::Machine;
 use crate::quantity::{AngularSpeed, Flow, Power};
 use crate::route::RouteId;
+use crate::route::joined::Joined;
 use crate::route::part::{Hookup, NoFit, assemble};
 use crate::settings::Settings;
-use crate::spread::{Scenario, Spread};
-use crate::stage::{Stage, StageKind, StagePhysics};
+use crate::spread::{Corner, Spread};
+use crate::stage::{StageKind, StagePhysics};
 use crate::standing::{Standing, Verdict};
 
 /// What every route of a comparison came to.
@@ -83,6 +84,8 @@ pub enum Warning {
         /// What it may.
         highest: AngularSpeed,
     },
+    /// A pump or motor hands on less than half of what it takes: too much leaks or rubs.
+    FarFromRated(StageKind),
     /// More flow comes than the motor can swallow.
     FlowDiverted {
         /// What comes.
@@ -163,7 +166,7 @@ pub fn evaluate(
         kit,
         settings,
     };
-    let mut best: Option<Run> = None;
+    let mut best: Option<Candidate<'_>> = None;
     let mut reasons: Option<Vec<NoFit>> = None;
     for kit in kits.iter().filter(|kit| kit.routes.contains(&route)) {
         match assemble(route.parts(), hookup(Some(kit))) {
@@ -174,20 +177,20 @@ pub fn evaluate(
                     _ => why,
                 });
             }
-            Ok(stages) => {
-                let Some(run) = run_three(&stages, kit, machine, implement, settings) else {
+            Ok(joined) => {
+                let Some(candidate) = Candidate::new(kit, joined) else {
                     continue;
                 };
                 if best
                     .as_ref()
-                    .is_none_or(|best| run.delivered.likely > best.delivered.likely)
+                    .is_none_or(|best| candidate.delivers() > best.delivers())
                 {
-                    best = Some(run);
+                    best = Some(candidate);
                 }
             }
         }
     }
-    match (best, reasons) {
+    match (best.and_then(|best| best.run(implement)), reasons) {
         (Some(run), _) => Outcome::Runs(Box::new(run)),
         (None, Some(reasons)) => Outcome::NoFit(reasons),
         (None, None) => match assemble(route.parts(), hookup(None)) {
@@ -197,42 +200,55 @@ pub fn evaluate(
     }
 }
 
-/// Low, likely and high of one hook-up. `None` only where a route's list of parts is itself wrong.
-fn run_three(
-    stages: &[Stage],
-    kit: &Kit,
-    machine: &Machine,
-    implement: &Implement,
-    settings: &Settings,
-) -> Option<Run> {
-    let speed = settings.engine_speed_for(machine);
-    let available = machine.engine.net_at(speed);
-    let ledger = |scenario| run(stages, available.at(scenario), speed, scenario).ok();
-    let delivered = |ledger: &Ledger| ledger.delivered().map_or(Power::ZERO, |drive| drive.power);
-    let likely = ledger(Scenario::Likely)?;
-    let delivered = Spread::around(
-        delivered(&ledger(Scenario::Low)?),
-        delivered(&likely),
-        delivered(&ledger(Scenario::High)?),
-    );
-    let rotor = likely
-        .delivered()
-        .and_then(|drive| drive.rate.turning().ok())
-        .unwrap_or(AngularSpeed::ZERO);
-    let limit = binding(&likely, rotor, implement);
-    let mut verdict = Verdict::of(delivered, implement.need);
-    if rotor < implement.rotor.lowest {
-        verdict = verdict.at_most(Standing::Labours);
+/// A kit joined up, and the most that it can do at the likely values.
+struct Candidate<'a> {
+    kit: &'a Kit,
+    joined: Joined,
+    most: Running,
+    limit: Limit,
+}
+
+impl<'a> Candidate<'a> {
+    /// `None` only where a route's list of parts is itself wrong.
+    fn new(kit: &'a Kit, joined: Joined) -> Option<Self> {
+        let (most, limit) = joined.chain(Corner::LIKELY).most().ok()?;
+        Some(Self {
+            kit,
+            joined,
+            most,
+            limit,
+        })
     }
-    Some(Run {
-        kit: kit.id.clone(),
-        delivered,
-        rotor,
-        limit,
-        verdict,
-        warnings: warnings(&likely, rotor, implement),
-        ledger: likely,
-    })
+
+    fn delivers(&self) -> Power {
+        self.most.arrives()
+    }
+
+    fn run(mut self, implement: &Implement) -> Option<Run> {
+        let ledger = self
+            .joined
+            .chain(Corner::LIKELY)
+            .ledger(&self.most, self.limit)
+            .ok()?;
+        let delivered = self.joined.range(self.delivers())?;
+        let rotor = ledger
+            .delivered()
+            .and_then(|drive| drive.rate.turning().ok())
+            .unwrap_or(AngularSpeed::ZERO);
+        let mut verdict = Verdict::of(delivered, implement.need);
+        if rotor < implement.rotor.lowest {
+            verdict = verdict.at_most(Standing::Labours);
+        }
+        Some(Run {
+            kit: self.kit.id.clone(),
+            delivered,
+            rotor,
+            limit: binding(&ledger, rotor, implement),
+            verdict,
+            warnings: warnings(&ledger, rotor, implement),
+            ledger,
+        })
+    }
 }
 
 /// The limit that binds: where pressure holds the torque but the speed is the shorter of the two,
@@ -272,6 +288,11 @@ fn warnings(ledger: &Ledger, rotor: AngularSpeed, implement: &Implement) -> Vec<
         });
     }
     for passage in &ledger.passages {
+        let kind = passage.stage.kind();
+        if matches!(kind, StageKind::Pump | StageKind::Motor) && passage.loss > passage.gives.power
+        {
+            warnings.push(Warning::FarFromRated(kind));
+        }
         if let (StageKind::Divert, Rate::Flowing(comes), Rate::Flowing(used)) =
             (passage.stage.kind(), passage.takes.rate, passage.gives.rate)
             && used < comes

@@ -23,6 +23,22 @@ pub const MOTOR_VOLUMETRIC: Spread<f64> = Spread::new(0.88, 0.95, 0.96, Source::
 pub const MOTOR_HYDRO_MECHANICAL: Spread<f64> =
     Spread::new(0.855, 0.94, 0.96, Source::MotorArticle);
 
+/// Viscosity of the oil for which efficiencies of pumps and motors hold where a sheet doesn't say:
+/// about that of ISO VG 46 at 50 °C; this project's judgement.
+pub fn rated_viscosity() -> Viscosity {
+    Viscosity::centistokes(30.0)
+}
+
+/// Pressure that an open spool valve takes at the pump's rated flow: from memory.
+pub fn valve_drop() -> Spread<Pressure> {
+    Spread::new(3.0, 5.0, 8.0, Source::FromMemory).map(Pressure::bar)
+}
+
+/// Pressure by which a load-sensing pump stays above its load: from memory.
+pub fn load_sensing_margin() -> Spread<Pressure> {
+    Spread::new(15.0, 20.0, 25.0, Source::FromMemory).map(Pressure::bar)
+}
+
 /// Pressure that one coupler takes at [`coupler_flow`]: the source gives the highest value; low
 /// and likely below it are this project's judgement.
 pub fn coupler_drop() -> Spread<Pressure> {

@@ -1,8 +1,7 @@
 //! Hardware that a route needs beside machine and implement.
 
-use crate::defaults;
 use crate::physics::line::Pipe;
-use crate::quantity::{AngularSpeed, Displacement, Flow, Pressure, Temperature};
+use crate::quantity::{AngularSpeed, Displacement, Flow, Pressure};
 use crate::route::RouteId;
 use crate::spread::Spread;
 use crate::stage::gear::Gear;
@@ -40,13 +39,17 @@ pub struct KitPump {
     pub volumetric: Spread<f64>,
     /// Hydro-mechanical efficiency.
     pub hydro_mechanical: Spread<f64>,
+    /// Pressure that its open valve takes at the pump's flow at the PTO's rated speed.
+    pub valve: Spread<Pressure>,
 }
 
 /// A pair of hoses that a kit brings.
 #[derive(Clone, Debug, PartialEq)]
 pub struct KitHoses {
-    /// One hose, one way.
-    pub hose: Pipe,
+    /// The hose to the motor.
+    pub supply: Pipe,
+    /// The hose back from it.
+    pub back: Pipe,
     /// Couplers passed, both ways together.
     pub couplers: f64,
     /// Pressure that one takes at its rated flow.
@@ -56,15 +59,14 @@ pub struct KitHoses {
 }
 
 impl KitHoses {
-    /// These hoses with the default oil in them.
-    pub fn filled(&self, temperature: Temperature) -> Hoses {
+    /// As a stage of a route.
+    pub fn stage(&self) -> Hoses {
         Hoses {
-            hose: self.hose,
+            supply: self.supply,
+            back: self.back,
             couplers: self.couplers,
             coupler_drop: self.coupler_drop,
             coupler_flow: self.coupler_flow,
-            viscosity: defaults::viscosity(temperature),
-            density: defaults::oil().density(temperature),
         }
     }
 }

@@ -34,6 +34,7 @@ pub mod kit;
 pub mod machine;
 pub mod physics;
 pub mod quantity;
+pub mod root;
 pub mod route;
 pub mod settings;
 pub mod source;

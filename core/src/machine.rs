@@ -121,6 +121,18 @@ words! {
     }
 }
 
+words! {
+    /// How a pump answers when less is asked of it.
+    Supply {
+        /// A fixed pump: all its flow, always; what isn't used goes round.
+        OpenCentre = "open_centre",
+        /// A variable pump that gives the flow that is asked for, always at its set pressure.
+        PressureCompensated = "pressure_compensated",
+        /// A variable pump that gives the flow that is asked for, a margin above the load.
+        LoadSensing = "load_sensing",
+    }
+}
+
 /// An outlet with the pump behind it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Circuit {
@@ -134,6 +146,10 @@ pub struct Circuit {
     pub relief: Spread<Pressure>,
     /// What steering takes.
     pub steering: SteeringShare,
+    /// How the pump answers.
+    pub supply: Supply,
+    /// Pressure that the open valve takes at the sheet's flow, or the margin of load sensing.
+    pub valve: Spread<Pressure>,
     /// Volumetric efficiency of the pump.
     pub volumetric: Spread<f64>,
     /// Hydro-mechanical efficiency of the pump.

@@ -7,6 +7,7 @@ use crate::machine::{Circuit, Machine, Outlet};
 use crate::quantity::{AngularSpeed, Flow, Pressure, Temperature};
 use crate::route::RouteId;
 use crate::route::part::{Part, circuit};
+use crate::stage::OilAtWork;
 use crate::units::Quantity;
 use crate::yard::report::Report;
 
@@ -207,6 +208,15 @@ impl Settings {
     /// The oil's temperature that they mean.
     pub fn oil_temperature(&self) -> Temperature {
         self.oil.unwrap_or_else(defaults::oil_temperature)
+    }
+
+    /// The oil that they mean, as it is at work.
+    pub fn oil_at_work(&self) -> OilAtWork {
+        let temperature = self.oil_temperature();
+        OilAtWork {
+            viscosity: defaults::viscosity(temperature),
+            density: defaults::oil().density(temperature),
+        }
     }
 
     /// Checks them against a machine.

@@ -28,6 +28,67 @@ impl Scenario {
     }
 }
 
+/// How an uncertain figure bears on what is delivered.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Axis {
+    /// More of it never delivers less.
+    Merit,
+    /// More of it never delivers more.
+    Burden,
+    /// The sheet's flow: more of it is more flow for more torque.
+    Flow,
+    /// The steering's flow: more of it is less flow.
+    Steering,
+    /// The pump's volumetric efficiency: more of it is more flow for the same torque.
+    Tightness,
+    /// The oil's viscosity: thicker oil leaks less and rubs more.
+    Viscosity,
+}
+
+/// Which value every figure takes: one for all merits, and one for each figure of which it can't be
+/// said beforehand whether more is better. More flow helps until hoses or engine are too small.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Corner {
+    /// Merits; burdens take the opposite.
+    pub merit: Scenario,
+    /// The sheet's flow.
+    pub flow: Scenario,
+    /// The steering's flow.
+    pub steering: Scenario,
+    /// The pump's volumetric efficiency.
+    pub tightness: Scenario,
+    /// The oil's viscosity.
+    pub viscosity: Scenario,
+}
+
+impl Corner {
+    /// Everything as it most likely is.
+    pub const LIKELY: Self = Self::all(Scenario::Likely);
+
+    /// One value for everything.
+    pub const fn all(scenario: Scenario) -> Self {
+        Self {
+            merit: scenario,
+            flow: scenario,
+            steering: scenario,
+            tightness: scenario,
+            viscosity: scenario,
+        }
+    }
+
+    /// The value of a spread that bears on what is delivered along an axis.
+    pub fn of<T: Copy>(self, axis: Axis, spread: &Spread<T>) -> T {
+        spread.at(match axis {
+            Axis::Merit => self.merit,
+            Axis::Burden => self.merit.of_a_burden(),
+            Axis::Flow => self.flow,
+            Axis::Steering => self.steering,
+            Axis::Tightness => self.tightness,
+            Axis::Viscosity => self.viscosity,
+        })
+    }
+}
+
 /// Three values of one figure in rising order, and where they come from.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Spread<T> {

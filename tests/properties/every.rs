@@ -1,14 +1,14 @@
 //! Each route of a yard, with each kit that serves it.
 
-use farend_core::chain::{Ledger, run};
-use farend_core::compare::Comparison;
+use farend_core::chain::Ledger;
 use farend_core::implement::Implement;
 use farend_core::kit::Kit;
 use farend_core::machine::Machine;
 use farend_core::route::RouteId;
 use farend_core::route::part::{Hookup, assemble};
 use farend_core::settings::Settings;
-use farend_core::spread::Scenario;
+use farend_core::spread::{Corner, Scenario};
+use farend_core::stage::{StageKind, StagePhysics};
 use farend_core::yard::Yard;
 use farend_core::yard::entry::YardEntry;
 use farend_tests::load;
@@ -40,7 +40,6 @@ pub fn hooked(
     kits: &[Kit],
     settings: &Settings,
 ) -> Vec<Hooked> {
-    let speed = settings.engine_speed_for(machine);
     let mut all = Vec::new();
     for route in RouteId::ALL {
         for kit in kits.iter().filter(|kit| kit.routes.contains(route)) {
@@ -50,12 +49,14 @@ pub fn hooked(
                 kit: Some(kit),
                 settings,
             };
-            let Ok(stages) = assemble(route.parts(), hookup) else {
+            let Ok(joined) = assemble(route.parts(), hookup) else {
                 continue;
             };
             for scenario in Scenario::ALL {
-                let available = machine.engine.net_at(speed).at(scenario);
-                let ledger = run(&stages, available, speed, scenario)
+                let chain = joined.chain(Corner::all(scenario));
+                let ledger = chain
+                    .most()
+                    .and_then(|(most, limit)| chain.ledger(&most, limit))
                     .unwrap_or_else(|stall| panic!("{}: {stall:?}", route.word()));
                 all.push(Hooked {
                     route: *route,
@@ -67,10 +68,13 @@ pub fn hooked(
     all
 }
 
-/// What each route delivers at the likely values; `None` where it can't be hooked up.
-pub fn delivered(comparison: &Comparison) -> Vec<Option<f64>> {
-    let routes = comparison.routes.iter();
-    routes
-        .map(|result| result.run().map(|run| run.delivered.likely.to_watts()))
-        .collect()
+/// Whether it runs and its pump and motor hand on at least half of what they take: only there is it certain
+/// that more flow, more pressure and less loss are never for the worse.
+pub fn is_sound(ledger: &Ledger) -> bool {
+    ledger.stall.is_none()
+        && ledger
+            .passages
+            .iter()
+            .filter(|it| matches!(it.stage.kind(), StageKind::Pump | StageKind::Motor))
+            .all(|it| it.loss <= it.gives.power)
 }

@@ -1,18 +1,17 @@
 //! Routes that stay mechanical, against the product of their efficiencies.
 
 use crate::random::{implement, kit, log, net_kw_at, tractor, uncertain};
-use farend_core::chain::run;
 use farend_core::defaults;
 use farend_core::drive::{Limit, Rate};
 use farend_core::implement::Place;
 use farend_core::quantity::{AngularSpeed, Power, Torque};
 use farend_core::route::RouteId;
 use farend_core::source::Source;
-use farend_core::spread::{Scenario, Spread};
+use farend_core::spread::{Corner, Spread};
 use farend_core::stage::Stage;
 use farend_core::stage::gear::{Gear, GearKind, GearRole};
 use farend_core::yard::entry::{PtoEntry, ShaftEntry, UncertainEntry, YardEntry};
-use farend_tests::run as run_route;
+use farend_tests::{most, run as run_route};
 use proptest::collection::vec;
 use proptest::prelude::*;
 
@@ -58,8 +57,7 @@ proptest! {
             step.2 = None;
         }
         let available = Power::watts(watts);
-        let ledger = run(&gears(&steps), available, AngularSpeed::rpm(rpm), Scenario::Likely)
-            .expect("shafts join shafts");
+        let ledger = most(&gears(&steps), available, AngularSpeed::rpm(rpm), Corner::LIKELY);
         let delivered = ledger.delivered().expect("nothing stalls a shaft");
         // P₂ = P₁·η₁·η₂·…, n₂ = n₁·i₁·i₂·…
         nearly(delivered.power.to_watts(), steps.iter().fold(watts, |p, step| p * step.1))?;
@@ -78,8 +76,7 @@ proptest! {
         rpm in log(300.0, 5000.0),
     ) {
         let available = Power::watts(watts);
-        let ledger = run(&gears(&steps), available, AngularSpeed::rpm(rpm), Scenario::Likely)
-            .expect("shafts join shafts");
+        let ledger = most(&gears(&steps), available, AngularSpeed::rpm(rpm), Corner::LIKELY);
         let after = |place: usize| steps[place..].iter().map(|step| step.1).product::<f64>();
         let mut least = watts * after(0);
         let mut turns = rpm;

@@ -1,7 +1,7 @@
 //! A yard in which every field of the format is filled.
 
 use farend_core::implement::{ImplementKind, Place};
-use farend_core::machine::{MachineKind, Outlet, SteeringPolicy};
+use farend_core::machine::{MachineKind, Outlet, SteeringPolicy, Supply};
 use farend_core::route::RouteId;
 use farend_core::source::Source;
 use farend_core::stage::gear::GearKind;
@@ -54,6 +54,8 @@ fn machine() -> MachineEntry {
                 policy: SteeringPolicy::FixedPriority,
                 flow_l_min: Some(about(10.0)),
             },
+            supply: Some(Supply::LoadSensing),
+            valve_bar: Some(about(20.0)),
             volumetric: Some(about(0.9)),
             hydro_mechanical: Some(about(0.9)),
         }],
@@ -114,12 +116,14 @@ fn kit() -> KitEntry {
             displacement_cm3: 45.0,
             highest_rpm: 2500.0,
             relief_bar: about(200.0),
+            valve_bar: Some(about(5.0)),
             volumetric: Some(about(0.9)),
             hydro_mechanical: Some(about(0.9)),
         }),
         hoses: Some(HosesEntry {
             bore_mm: 19.0,
             length_m: 4.0,
+            back_bore_mm: Some(25.0),
             couplers: 4.0,
             coupler_bar: Some(about(1.5)),
             coupler_l_min: Some(106.0),

@@ -153,6 +153,7 @@ pub fn stage(kind: StageKind) -> &'static str {
         StageKind::Pump => "Pump",
         StageKind::Steering => "Steering's share",
         StageKind::Divert => "Flow sent back to the tank",
+        StageKind::Valve => "Control valve",
         StageKind::Hoses => "Hoses and couplers",
         StageKind::Motor => "Hydraulic motor",
     }

@@ -1,5 +1,6 @@
 //! Why a route can't be had, and what a user must know beside its figures.
 
+use super::labels;
 use crate::number;
 use farend_core::compare::Warning;
 use farend_core::drive::Stall;
@@ -76,6 +77,11 @@ pub fn warning(warning: Warning, units: UnitSystem) -> String {
             "The rotor would turn at {}, faster than the {} it may: lower the engine speed.",
             speed(reached),
             speed(highest)
+        ),
+        Warning::FarFromRated(stage) => format!(
+            "The {} hands on less than half of what it takes: here it works far from what it is \
+             made for, and the figures are rough.",
+            super::small(labels::stage(stage))
         ),
         Warning::FlowDiverted { comes, used } => format!(
             "{} come, the motor may take {}: the rest goes back to the tank and heats the oil.",

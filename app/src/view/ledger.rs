@@ -9,7 +9,7 @@ use farend_core::compare::{Outcome, Run};
 use farend_core::drive::Drive;
 use farend_core::quantity::Power;
 use farend_core::route::RouteId;
-use farend_core::stage::{StageKind, StagePhysics};
+use farend_core::stage::{AtWork, StageKind, StagePhysics};
 use farend_core::units::{Quantity, UnitSystem};
 use leptos::prelude::*;
 
@@ -126,7 +126,7 @@ fn ledger(
                         .passages
                         .iter()
                         .filter(|passage| tells_something(passage))
-                        .map(|passage| stage(passage, units))
+                        .map(|passage| stage(passage, &run.ledger.at, units))
                         .collect_view()} <tr class="end">
                         <th scope="row">{labels::ROTOR}</th>
                         <td colspan="3" data-testid="at-rotor">
@@ -144,8 +144,8 @@ fn tells_something(passage: &Passage) -> bool {
     passage.stage.kind() != StageKind::Divert || passage.loss > Power::ZERO
 }
 
-fn stage(passage: &Passage, units: UnitSystem) -> impl IntoView + use<> {
-    let formulas = passage.stage.formulas(passage.takes, passage.gives);
+fn stage(passage: &Passage, at: &AtWork, units: UnitSystem) -> impl IntoView + use<> {
+    let formulas = passage.stage.formulas(passage.takes, passage.gives, at);
     view! {
         <tr>
             <th scope="row">{labels::stage(passage.stage.kind())}</th>

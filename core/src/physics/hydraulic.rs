@@ -72,3 +72,13 @@ pub fn motor_displacement(flow: Flow, speed: AngularSpeed, volumetric: f64) -> D
     // V = Q·ηv/(ω/2π)
     unit * (flow * volumetric / (unit * speed))
 }
+
+/// Displacement of a pump that gives a flow at a speed.
+///
+/// Equation: V = 2π·Q/(ω·ηv). Units: SI. Valid range: ω above zero, ηv above 0 to 1.
+/// Source: definition of displacement.
+pub fn pump_displacement(flow: Flow, speed: AngularSpeed, volumetric: f64) -> Displacement {
+    let unit = Displacement::cubic_metres(1.0);
+    // V = Q/(ω/2π·ηv)
+    unit * (flow / (unit * speed * volumetric))
+}

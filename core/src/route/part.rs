@@ -1,16 +1,21 @@
 //! What each part of a route adds: stages, or the reason why it can't be there.
 
+use crate::defaults;
 use crate::implement::{Implement, InputMotor, InputShaft, Place};
-use crate::kit::{Kit, KitHoses, KitPump};
-use crate::machine::{Circuit, Machine, MachineKind, Outlet, Pto, SteeringShare};
-use crate::quantity::{AngularSpeed, Displacement};
+use crate::kit::{Kit, KitPump};
+use crate::machine::{Circuit, Machine, MachineKind, Outlet, Pto, SteeringShare, Supply};
+use crate::physics::displacement::RatedPoint;
+use crate::physics::hydraulic::pump_displacement;
+use crate::quantity::{AngularSpeed, Flow};
+use crate::route::joined::Joined;
 use crate::settings::Settings;
 use crate::stage::Stage;
-use crate::stage::divert::Divert;
+use crate::stage::divert::{Divert, most_flow};
 use crate::stage::gear::Gear;
 use crate::stage::motor::Motor;
-use crate::stage::pump::{Pump, PumpFlow};
+use crate::stage::pump::{Pump, PumpSize};
 use crate::stage::steering::Steering;
+use crate::stage::valve::Valve;
 
 /// A part of a route.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -21,13 +26,13 @@ pub enum Part {
     RearPto,
     /// The train to the mid PTO.
     MidPto,
-    /// The machine's pump and what steering takes: the outlet that is set, else the first there.
+    /// The machine's pump, what steering takes, and the valve: the outlet that is set, else the first there.
     Circuit(&'static [Outlet]),
     /// The kit's mechanical steps.
     KitDrive,
-    /// The kit's own pump.
+    /// The kit's own pump and its valve.
     KitPump,
-    /// What the motor can't swallow, and the kit's hoses.
+    /// The kit's hoses.
     Hoses,
     /// The implement's input shaft at this end, and its way to the rotor.
     Shaft(Place),
@@ -108,8 +113,9 @@ struct Assembly {
 ///
 /// # Errors
 /// Every reason why it can't be had.
-pub fn assemble(parts: &[Part], hookup: Hookup<'_>) -> Result<Vec<Stage>, Vec<NoFit>> {
+pub fn assemble(parts: &[Part], hookup: Hookup<'_>) -> Result<Joined, Vec<NoFit>> {
     let mut assembly = Assembly::default();
+    let speed = hookup.settings.engine_speed_for(hookup.machine);
     if hookup.kit.is_none() {
         assembly.reasons.push(NoFit::NoKit);
     }
@@ -117,7 +123,12 @@ pub fn assemble(parts: &[Part], hookup: Hookup<'_>) -> Result<Vec<Stage>, Vec<No
         part.add(hookup, &mut assembly);
     }
     if assembly.reasons.is_empty() {
-        Ok(assembly.stages)
+        Ok(Joined {
+            stages: assembly.stages,
+            oil: hookup.settings.oil_at_work(),
+            budget: hookup.machine.engine.net_at(speed),
+            speed,
+        })
     } else {
         Err(assembly.reasons)
     }
@@ -140,7 +151,7 @@ impl Part {
                 // The wrong kind of machine says it already.
                 None if !to.reasons.is_empty() => {}
                 None => to.reasons.push(NoFit::NoOutlet),
-                Some(circuit) => to.circuit(circuit, settings),
+                Some(circuit) => to.circuit(circuit, implement, settings),
             },
             Self::KitDrive => {
                 if let Some((brings, needs)) = to.rated.zip(kit.and_then(|kit| kit.pto_speed))
@@ -154,13 +165,13 @@ impl Part {
             }
             Self::KitPump => {
                 if let Some(pump) = kit.and_then(|kit| kit.pump.as_ref()) {
-                    to.kit_pump(pump, settings);
+                    to.kit_pump(pump, implement, settings);
                 }
             }
             Self::Hoses => {
-                if let Some(hoses) = kit.and_then(|kit| kit.hoses.as_ref()) {
-                    to.hoses(hoses, implement, settings);
-                }
+                let hoses = kit.and_then(|kit| kit.hoses.as_ref());
+                to.stages
+                    .extend(hoses.map(|hoses| Stage::Hoses(hoses.stage())));
             }
             Self::Shaft(place) => to.shaft(implement, place),
             Self::Motor => match &implement.motor {
@@ -169,6 +180,15 @@ impl Part {
             },
         }
     }
+}
+
+/// The most flow that a motor of an implement may be given.
+fn most_for(motor: &InputMotor, implement: &Implement) -> Flow {
+    most_flow(
+        motor.highest_flow,
+        motor.displacement,
+        implement.rotor.highest / motor.ratio,
+    )
 }
 
 /// The outlet that is set, where the machine has it, else its first of these.
@@ -200,7 +220,7 @@ impl Assembly {
         }
     }
 
-    fn circuit(&mut self, circuit: &Circuit, settings: &Settings) {
+    fn circuit(&mut self, circuit: &Circuit, implement: &Implement, settings: &Settings) {
         let flow = match settings.own.flow {
             None => circuit.flow,
             Some(flow) => circuit.flow.moved_to(flow),
@@ -211,11 +231,24 @@ impl Assembly {
             SteeringShare::FixedPriority(flow) => (None, Some(Steering::FixedPriority(flow))),
             SteeringShare::LoadSensingPriority => (None, Some(Steering::LoadSensing)),
         };
+        let asked = implement.motor.as_ref().map(|motor| {
+            let most = most_for(motor, implement);
+            match steering {
+                // Q_asked = Q_motor + Q_st
+                Some(Steering::FixedPriority(taken)) => most + taken.likely,
+                _ => most,
+            }
+        });
         self.stages.push(Stage::Pump(Pump {
-            flow: PumpFlow::Sheet {
+            size: PumpSize::Sheet {
                 flow,
-                at: circuit.engine_speed,
                 less,
+                volumetric: circuit.volumetric.likely,
+            },
+            rated: RatedPoint {
+                speed: circuit.engine_speed,
+                pressure: circuit.relief.likely,
+                viscosity: defaults::rated_viscosity(),
             },
             volumetric: circuit.volumetric,
             hydro_mechanical: circuit.hydro_mechanical,
@@ -223,49 +256,73 @@ impl Assembly {
                 None => circuit.relief,
                 Some(relief) => circuit.relief.moved_to(relief),
             },
+            demand: match circuit.supply {
+                Supply::OpenCentre => None,
+                Supply::PressureCompensated | Supply::LoadSensing => asked,
+            },
         }));
         self.stages.extend(steering.map(Stage::Steering));
+        self.divert(implement);
+        self.stages.push(Stage::Valve(match circuit.supply {
+            Supply::LoadSensing => Valve::Margin(circuit.valve),
+            Supply::OpenCentre | Supply::PressureCompensated => Valve::Open {
+                drop: circuit.valve,
+                at: circuit.flow.likely,
+            },
+        }));
     }
 
-    fn kit_pump(&mut self, pump: &KitPump, settings: &Settings) {
+    fn kit_pump(&mut self, pump: &KitPump, implement: &Implement, settings: &Settings) {
         if let Some(brings) = self.rated.filter(|speed| *speed > pump.highest) {
             self.reasons.push(NoFit::PumpTooFast {
                 brings,
                 highest: pump.highest,
             });
         }
-        // V = Q/(n·ηv) for a wished flow at the PTO's rated speed.
-        let wished = self.rated.zip(settings.pack.flow).map(|(speed, flow)| {
-            let unit = Displacement::cubic_metres(1.0);
-            unit * (flow / (unit * speed * pump.volumetric.likely))
+        // Where there is no PTO, its speed is of no matter: a reason has been given.
+        let speed = self.rated.unwrap_or(pump.highest);
+        // V = 2π·Q/(ω·ηv) for a wished flow at the PTO's rated speed.
+        let displacement = settings.pack.flow.map_or(pump.displacement, |flow| {
+            pump_displacement(flow, speed, pump.volumetric.likely)
         });
         self.stages.push(Stage::Pump(Pump {
-            flow: PumpFlow::Displacement(wished.unwrap_or(pump.displacement)),
+            size: PumpSize::Displacement(displacement),
+            rated: RatedPoint {
+                speed,
+                pressure: pump.relief.likely,
+                viscosity: defaults::rated_viscosity(),
+            },
             volumetric: pump.volumetric,
             hydro_mechanical: pump.hydro_mechanical,
             relief: match settings.pack.relief {
                 None => pump.relief,
                 Some(relief) => pump.relief.moved_to(relief),
             },
+            demand: None,
+        }));
+        self.divert(implement);
+        self.stages.push(Stage::Valve(Valve::Open {
+            drop: pump.valve,
+            at: pump.displacement * speed,
         }));
     }
 
-    fn hoses(&mut self, hoses: &KitHoses, implement: &Implement, settings: &Settings) {
+    fn divert(&mut self, implement: &Implement) {
         if let Some(motor) = &implement.motor {
             self.stages.push(Stage::Divert(Divert {
-                highest_flow: motor.highest_flow,
-                displacement: motor.displacement,
-                volumetric: motor.volumetric,
-                highest_speed: implement.rotor.highest / motor.ratio,
+                most: most_for(motor, implement),
             }));
         }
-        self.stages
-            .push(Stage::Hoses(hoses.filled(settings.oil_temperature())));
     }
 
     fn motor(&mut self, motor: &InputMotor, implement: &Implement) {
         self.stages.push(Stage::Motor(Motor {
             displacement: motor.displacement,
+            rated: RatedPoint {
+                speed: implement.rotor.rated / motor.ratio,
+                pressure: motor.highest_pressure,
+                viscosity: defaults::rated_viscosity(),
+            },
             volumetric: motor.volumetric,
             hydro_mechanical: motor.hydro_mechanical,
             highest: motor.highest_pressure,

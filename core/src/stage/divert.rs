@@ -1,40 +1,26 @@
 //! Flow that the implement can't use: a valve sends it back to the tank at working pressure.
 
-use super::{Pass, StageKind, StagePhysics};
+use super::{AtWork, Pass, StageKind, StagePhysics, Visit};
 use crate::drive::{Drive, Rate, Stall};
 use crate::formula::{Figure, Formula};
-use crate::physics::hydraulic::motor_speed;
-use crate::quantity::{AngularSpeed, Displacement, Flow, Power};
-use crate::spread::{Scenario, Spread};
+use crate::quantity::{AngularSpeed, Displacement, Flow};
 use crate::units::Quantity;
 
-/// What the implement's motor can swallow at most.
-#[derive(Clone, Debug, PartialEq)]
+/// A fixed pump's valve that lets no more flow through than the motor can use.
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Divert {
-    /// The motor's highest flow.
-    pub highest_flow: Flow,
-    /// The motor's displacement.
-    pub displacement: Displacement,
-    /// The motor's volumetric efficiency.
-    pub volumetric: Spread<f64>,
-    /// The motor's speed at the rotor's highest speed.
-    pub highest_speed: AngularSpeed,
+    /// The most that may go on.
+    pub most: Flow,
 }
 
-impl Divert {
-    /// The most flow that may go on to the motor.
-    ///
-    /// Equation: Q ≤ Q_max and Q ≤ V·n_max/ηv. Units: SI. Valid range: as the fields'.
-    /// Source: definition of displacement.
-    fn most(&self, scenario: Scenario) -> Flow {
-        // A flow of Q_max turns the motor at ω(Q_max); the flow for n_max is in proportion.
-        let fastest = motor_speed(
-            self.displacement,
-            self.highest_flow,
-            self.volumetric.at(scenario),
-        );
-        self.highest_flow * (self.highest_speed / fastest).min(1.0)
-    }
+/// The most flow that a motor may be given: its own highest, and no more than turns the rotor at
+/// its highest speed without load, when nothing leaks.
+///
+/// Equation: Q ≤ Q_max and Q ≤ V·n_max. Units: SI. Valid range: all above zero.
+/// Source: definition of displacement.
+pub fn most_flow(highest: Flow, displacement: Displacement, highest_speed: AngularSpeed) -> Flow {
+    // Q ≤ Q_max, Q ≤ V·n_max
+    highest.min(displacement * highest_speed)
 }
 
 impl StagePhysics for Divert {
@@ -42,20 +28,24 @@ impl StagePhysics for Divert {
         StageKind::Divert
     }
 
-    fn pass(&self, rate: Rate, scenario: Scenario) -> Result<Pass, Stall> {
-        let flow = rate.flowing()?;
+    fn pass(&self, takes: Drive, _: &AtWork) -> Result<Pass, Stall> {
+        let flow = takes.rate.flowing()?;
         // Q₂ = min(Q₁, Q_max)
-        let used = flow.min(self.most(scenario));
+        let used = flow.min(self.most);
         Ok(Pass {
-            rate: Rate::Flowing(used),
-            // P₂ = P₁·Q₂/Q₁, the pressure being the same
-            share: used / flow,
-            toll: Power::ZERO,
-            cap: None,
+            gives: Drive {
+                rate: Rate::Flowing(used),
+                // P₂ = P₁·Q₂/Q₁, the pressure being the same
+                power: takes.power * (used / flow),
+            },
+            // P_loss = P₁·(Q₁ − Q₂)/Q₁
+            loss: takes.power * ((flow - used) / flow),
+            strain: None,
+            stall: None,
         })
     }
 
-    fn formulas(&self, takes: Drive, gives: Drive) -> Vec<Formula> {
+    fn formulas(&self, takes: Drive, gives: Drive, _: &AtWork) -> Vec<Formula> {
         let loss = takes.power - gives.power;
         vec![
             Formula::of(Figure::computed("P₁ − P₂", Quantity::Power(loss)))
@@ -66,4 +56,6 @@ impl StagePhysics for Divert {
                 .sign(")"),
         ]
     }
+
+    fn visit(&mut self, _: &mut Visit<'_>) {}
 }

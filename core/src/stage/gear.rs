@@ -1,10 +1,10 @@
 //! A gear pair, gear train, belt, chain, joint or plain shaft.
 
-use super::{Pass, StageKind, StagePhysics};
+use super::{AtWork, FigureName, Pass, StageKind, StagePhysics, Uncertain, Visit};
 use crate::drive::{Drive, Limit, Rate, Stall};
 use crate::formula::{Figure, Formula};
-use crate::quantity::{Power, Torque};
-use crate::spread::{Scenario, Spread};
+use crate::quantity::Torque;
+use crate::spread::{Axis, Spread};
 use crate::units::Quantity;
 use crate::words::words;
 
@@ -59,22 +59,29 @@ impl StagePhysics for Gear {
         StageKind::Gear(self.role)
     }
 
-    fn pass(&self, rate: Rate, scenario: Scenario) -> Result<Pass, Stall> {
+    fn pass(&self, takes: Drive, at: &AtWork) -> Result<Pass, Stall> {
         // ω₂ = i·ω₁
-        let speed = rate.turning()? * self.ratio;
+        let speed = takes.rate.turning()? * self.ratio;
+        let efficiency = at.corner.of(Axis::Merit, &self.efficiency);
+        // P₂ = P₁·η
+        let power = takes.power * efficiency;
+        // T₂ = P₂/ω₂ against T_r
+        let strain = self.rating.as_ref().map(|(rating, limit)| {
+            let allowed = at.corner.of(Axis::Merit, rating) * speed;
+            (power / allowed, *limit)
+        });
         Ok(Pass {
-            rate: Rate::Turning(speed),
-            // P₂ = P₁·η
-            share: self.efficiency.at(scenario),
-            toll: Power::ZERO,
-            // P₂ ≤ T_r·ω₂
-            cap: self
-                .rating
-                .map(|(torque, limit)| (torque.at(scenario) * speed, limit)),
+            gives: Drive {
+                rate: Rate::Turning(speed),
+                power,
+            },
+            loss: takes.power * (1.0 - efficiency),
+            strain,
+            stall: None,
         })
     }
 
-    fn formulas(&self, takes: Drive, gives: Drive) -> Vec<Formula> {
+    fn formulas(&self, takes: Drive, gives: Drive, _: &AtWork) -> Vec<Formula> {
         let mut formulas = vec![
             Formula::new(Figure::power_out(gives), Figure::power_in(takes))
                 .then("·", Figure::spread("η", self.efficiency, Quantity::Ratio)),
@@ -89,5 +96,13 @@ impl StagePhysics for Gear {
             );
         }
         formulas
+    }
+
+    fn visit(&mut self, visit: &mut Visit<'_>) {
+        let efficiency = Uncertain::Ratio(&mut self.efficiency);
+        visit(FigureName::Efficiency, Axis::Merit, efficiency);
+        if let Some((rating, _)) = &mut self.rating {
+            visit(FigureName::Rating, Axis::Merit, Uncertain::Torque(rating));
+        }
     }
 }

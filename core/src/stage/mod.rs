@@ -1,8 +1,8 @@
 //! The steps of a route. Each step has a file; here is what they share.
 //!
-//! At a given speed every stage passes power on by a straight line,
-//! `P_out = share·P_in − toll`, up to a cap on what it may hand over. That is all that the chain
-//! needs to know of a stage.
+//! A stage takes power at a speed or a flow and hands on what is left of it. The harder it is
+//! driven, the higher its torque or pressure: [`Pass::strain`] says how near that is to the most
+//! that it may be. That is all that the chain needs to know of a stage.
 
 pub mod divert;
 pub mod gear;
@@ -10,29 +10,101 @@ pub mod hoses;
 pub mod motor;
 pub mod pump;
 pub mod steering;
+pub mod valve;
 
-use crate::drive::{Drive, Limit, Rate, Stall};
-use crate::formula::Formula;
-use crate::quantity::Power;
-use crate::spread::Scenario;
+use crate::drive::{Drive, Limit, Stall};
+use crate::formula::{Figure, Formula};
+use crate::physics::displacement::RatedPoint;
+use crate::quantity::{AngularSpeed, Density, Flow, Power, Pressure, Torque, Viscosity};
+use crate::source::Source;
+use crate::spread::{Axis, Corner, Scenario, Spread};
+use crate::units::Quantity;
+use crate::words::words;
 use divert::Divert;
 use gear::{Gear, GearRole};
 use hoses::Hoses;
 use motor::Motor;
 use pump::Pump;
 use steering::Steering;
+use valve::Valve;
 
-/// What a stage does at one input speed or flow.
+/// The oil of a route as it is at work.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct OilAtWork {
+    /// Viscosity.
+    pub viscosity: Spread<Viscosity>,
+    /// Density.
+    pub density: Density,
+}
+
+/// Which value each uncertain figure takes, and the oil for that.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct AtWork {
+    /// Which values.
+    pub corner: Corner,
+    /// The oil's viscosity.
+    pub viscosity: Viscosity,
+    /// The oil's density.
+    pub density: Density,
+}
+
+impl AtWork {
+    /// With this oil, at a corner.
+    pub fn new(oil: &OilAtWork, corner: Corner) -> Self {
+        Self {
+            corner,
+            viscosity: corner.of(Axis::Viscosity, &oil.viscosity),
+            density: oil.density,
+        }
+    }
+}
+
+/// What a stage does with what it takes.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Pass {
-    /// Speed or flow handed on.
-    pub rate: Rate,
-    /// Part of the power taken that is handed on, above 0 to 1, before the toll.
-    pub share: f64,
-    /// Power lost whatever is taken.
-    pub toll: Power,
-    /// The most that may be handed on, and the limit that this is.
-    pub cap: Option<(Power, Limit)>,
+    /// What it hands on.
+    pub gives: Drive,
+    /// What it loses, by its own equation.
+    pub loss: Power,
+    /// Its torque or pressure over the most that is allowed, and the limit that this is.
+    pub strain: Option<(f64, Limit)>,
+    /// Why it hands on nothing, if so.
+    pub stall: Option<Stall>,
+}
+
+impl Pass {
+    /// All that is taken is lost and nothing is handed on.
+    fn stalled(takes: Drive, gives: Drive, stall: Stall) -> Self {
+        Self {
+            gives: Drive {
+                power: Power::ZERO,
+                ..gives
+            },
+            loss: takes.power,
+            strain: None,
+            stall: Some(stall),
+        }
+    }
+
+    /// Oil that loses some of its pressure; nothing is left where it has no more than that.
+    ///
+    /// Equation: P₂ = P₁ − Δp·Q. Units: SI. Valid range: flow above zero. Source: definition.
+    fn less_pressure(takes: Drive, flow: Flow, drop: Pressure) -> Self {
+        // P₂ = P₁ − Δp·Q
+        let loss = drop * flow;
+        if takes.power <= loss {
+            return Self::stalled(takes, takes, Stall::NoPressureLeft);
+        }
+        Self {
+            gives: Drive {
+                power: takes.power - loss,
+                ..takes
+            },
+            loss,
+            strain: None,
+            stall: None,
+        }
+    }
 }
 
 /// What kind of step a stage is: the key to its name.
@@ -46,10 +118,119 @@ pub enum StageKind {
     Steering,
     /// Flow that the implement can't use, sent back to the tank.
     Divert,
+    /// The valve that lets the oil out to the implement.
+    Valve,
     /// Hoses and couplers, there and back.
     Hoses,
     /// Oil to shaft.
     Motor,
+}
+
+impl StageKind {
+    /// Whether what is lost there heats the oil.
+    pub fn heats_oil(self) -> bool {
+        !matches!(self, Self::Gear(_))
+    }
+}
+
+words! {
+    /// An uncertain figure of a route.
+    FigureName {
+        /// The engine's net power.
+        EnginePower = "engine_power",
+        /// Power that driving takes.
+        Driving = "driving",
+        /// A gear's, belt's, chain's or joint's efficiency.
+        Efficiency = "efficiency",
+        /// A shaft's rating.
+        Rating = "rating",
+        /// A sheet's flow.
+        SheetFlow = "sheet_flow",
+        /// The steering's flow.
+        SteeringFlow = "steering_flow",
+        /// A pump's volumetric efficiency.
+        PumpVolumetric = "pump_volumetric",
+        /// A pump's hydro-mechanical efficiency.
+        PumpHydroMechanical = "pump_hydro_mechanical",
+        /// Relief pressure.
+        Relief = "relief",
+        /// What the valve takes.
+        ValveDrop = "valve_drop",
+        /// What a coupler takes.
+        CouplerDrop = "coupler_drop",
+        /// A motor's volumetric efficiency.
+        MotorVolumetric = "motor_volumetric",
+        /// A motor's hydro-mechanical efficiency.
+        MotorHydroMechanical = "motor_hydro_mechanical",
+        /// The oil's viscosity.
+        Viscosity = "viscosity",
+    }
+}
+
+/// An uncertain figure where it stands, of any quantity.
+#[derive(Debug)]
+pub enum Uncertain<'a> {
+    /// A ratio or an efficiency.
+    Ratio(&'a mut Spread<f64>),
+    /// A power.
+    Power(&'a mut Spread<Power>),
+    /// A torque.
+    Torque(&'a mut Spread<Torque>),
+    /// A flow.
+    Flow(&'a mut Spread<Flow>),
+    /// A pressure.
+    Pressure(&'a mut Spread<Pressure>),
+    /// A viscosity.
+    Viscosity(&'a mut Spread<Viscosity>),
+}
+
+impl Uncertain<'_> {
+    /// Whether its low and high values differ.
+    pub fn is_open(&self) -> bool {
+        match self {
+            Self::Ratio(it) => it.low != it.high,
+            Self::Power(it) => it.low != it.high,
+            Self::Torque(it) => it.low != it.high,
+            Self::Flow(it) => it.low != it.high,
+            Self::Pressure(it) => it.low != it.high,
+            Self::Viscosity(it) => it.low != it.high,
+        }
+    }
+
+    /// Makes one of its three values the only one.
+    pub fn pin(self, scenario: Scenario) {
+        match self {
+            Self::Ratio(it) => *it = Spread::exact(it.at(scenario), it.source),
+            Self::Power(it) => *it = Spread::exact(it.at(scenario), it.source),
+            Self::Torque(it) => *it = Spread::exact(it.at(scenario), it.source),
+            Self::Flow(it) => *it = Spread::exact(it.at(scenario), it.source),
+            Self::Pressure(it) => *it = Spread::exact(it.at(scenario), it.source),
+            Self::Viscosity(it) => *it = Spread::exact(it.at(scenario), it.source),
+        }
+    }
+}
+
+/// What is told each uncertain figure, how it bears on what is delivered, and its name.
+pub type Visit<'v> = dyn FnMut(FigureName, Axis, Uncertain<'_>) + 'v;
+
+/// Goes on with how far a pump or motor is from its rated point: `· p/pᵣ · nᵣ/n · νᵣ/ν`.
+fn against_rated(
+    formula: Formula,
+    rated: &RatedPoint,
+    (speed, pressure): (AngularSpeed, Pressure),
+    at: &AtWork,
+) -> Formula {
+    let known = |symbol, quantity| Figure::known(symbol, quantity, Source::Judgement);
+    formula
+        .then("·", Figure::computed("p", Quantity::Pressure(pressure)))
+        .then("/", known("pᵣ", Quantity::Pressure(rated.pressure)))
+        .then("·", known("nᵣ", Quantity::Speed(rated.speed)))
+        .then("/", Figure::computed("n", Quantity::Speed(speed)))
+        .then("·", known("νᵣ", Quantity::Viscosity(rated.viscosity)))
+        .then(
+            "/",
+            Figure::computed("ν", Quantity::Viscosity(at.viscosity)),
+        )
 }
 
 /// What every kind of stage can tell.
@@ -57,14 +238,17 @@ pub trait StagePhysics {
     /// What kind it is.
     fn kind(&self) -> StageKind;
 
-    /// What it does at an input speed or flow.
+    /// What it does with what it takes.
     ///
     /// # Errors
-    /// [`Stall`] where nothing can be handed on.
-    fn pass(&self, rate: Rate, scenario: Scenario) -> Result<Pass, Stall>;
+    /// [`Stall::NotJoined`] where a stage for oil meets a shaft or the other way.
+    fn pass(&self, takes: Drive, at: &AtWork) -> Result<Pass, Stall>;
 
-    /// How its figures come about at the likely values, for showing.
-    fn formulas(&self, takes: Drive, gives: Drive) -> Vec<Formula>;
+    /// How its figures come about, for showing.
+    fn formulas(&self, takes: Drive, gives: Drive, at: &AtWork) -> Vec<Formula>;
+
+    /// Shows each of its uncertain figures in turn, always in the same order.
+    fn visit(&mut self, visit: &mut Visit<'_>);
 }
 
 /// One step of a route.
@@ -78,6 +262,8 @@ pub enum Stage {
     Steering(Steering),
     /// Flow that can't be used.
     Divert(Divert),
+    /// The valve that lets the oil out.
+    Valve(Valve),
     /// Hoses and couplers.
     Hoses(Hoses),
     /// Oil to shaft.
@@ -91,6 +277,19 @@ impl Stage {
             Self::Pump(stage) => stage,
             Self::Steering(stage) => stage,
             Self::Divert(stage) => stage,
+            Self::Valve(stage) => stage,
+            Self::Hoses(stage) => stage,
+            Self::Motor(stage) => stage,
+        }
+    }
+
+    fn physics_mut(&mut self) -> &mut dyn StagePhysics {
+        match self {
+            Self::Gear(stage) => stage,
+            Self::Pump(stage) => stage,
+            Self::Steering(stage) => stage,
+            Self::Divert(stage) => stage,
+            Self::Valve(stage) => stage,
             Self::Hoses(stage) => stage,
             Self::Motor(stage) => stage,
         }
@@ -102,11 +301,15 @@ impl StagePhysics for Stage {
         self.physics().kind()
     }
 
-    fn pass(&self, rate: Rate, scenario: Scenario) -> Result<Pass, Stall> {
-        self.physics().pass(rate, scenario)
+    fn pass(&self, takes: Drive, at: &AtWork) -> Result<Pass, Stall> {
+        self.physics().pass(takes, at)
     }
 
-    fn formulas(&self, takes: Drive, gives: Drive) -> Vec<Formula> {
-        self.physics().formulas(takes, gives)
+    fn formulas(&self, takes: Drive, gives: Drive, at: &AtWork) -> Vec<Formula> {
+        self.physics().formulas(takes, gives, at)
+    }
+
+    fn visit(&mut self, visit: &mut Visit<'_>) {
+        self.physics_mut().visit(visit);
     }
 }

@@ -1,59 +1,121 @@
 //! A pump: the shaft's power becomes flow under pressure.
 
-use super::{Pass, StageKind, StagePhysics};
+use super::{AtWork, FigureName, Pass, StageKind, StagePhysics, Uncertain, Visit};
 use crate::drive::{Drive, Limit, Rate, Stall};
 use crate::formula::{Figure, Formula};
-use crate::quantity::{AngularSpeed, Displacement, Flow, Power, Pressure};
-use crate::spread::{Scenario, Spread};
+use crate::physics::displacement::{Losses, RatedPoint};
+use crate::physics::hydraulic::pump_displacement;
+use crate::quantity::{AngularSpeed, Displacement, Flow, Pressure, Torque};
+use crate::source::Source;
+use crate::spread::{Axis, Corner, Spread};
 use crate::units::Quantity;
 
-/// How the pump's flow is known.
+/// How the pump's size is known.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum PumpFlow {
-    /// A sheet's flow at a stated speed of the engine.
+pub enum PumpSize {
+    /// From a sheet's flow at the rated point.
     Sheet {
         /// The sheet's figure.
         flow: Spread<Flow>,
-        /// The engine speed that it holds for.
-        at: AngularSpeed,
         /// The steering pump's flow, where the sheet has added it in.
         less: Option<Spread<Flow>>,
+        /// Volumetric efficiency of a pump that gives that flow: the likely one.
+        volumetric: f64,
     },
-    /// Displacement, turned by the shaft.
+    /// Displacement per revolution of its shaft.
     Displacement(Displacement),
 }
 
-/// A fixed-displacement pump with its relief valve.
+/// A pump with its relief valve.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Pump {
-    /// How its flow is known.
-    pub flow: PumpFlow,
-    /// Volumetric efficiency, above 0 to 1.
+    /// How its size is known.
+    pub size: PumpSize,
+    /// Where its efficiencies hold: shaft speed, pressure and viscosity.
+    pub rated: RatedPoint,
+    /// Volumetric efficiency there, above 0 to 1.
     pub volumetric: Spread<f64>,
-    /// Hydro-mechanical efficiency, above 0 to 1.
+    /// Hydro-mechanical efficiency there, above 0 to 1.
     pub hydro_mechanical: Spread<f64>,
-    /// Pressure at which the relief valve opens.
+    /// Pressure at which the relief valve opens, or to which a variable pump is set.
     pub relief: Spread<Pressure>,
+    /// The flow that a variable pump is asked for; it swings back to that. A fixed pump gives all.
+    pub demand: Option<Flow>,
+}
+
+/// A pump at one speed and pressure.
+struct Working {
+    pressure: Pressure,
+    flow: Flow,
 }
 
 impl Pump {
-    /// Flow at a speed of the shaft.
+    /// Displacement per revolution.
     ///
-    /// Equation: Q = (Q_s − Q_st)·n/n_s from a sheet, Q = V·n·ηv from a displacement.
-    /// Units: SI. Valid range: speed from zero. Source: pump flow in proportion to speed, as in
-    /// the worked examples of Esposito, chapter 5.
-    pub fn flow_at(&self, speed: AngularSpeed, scenario: Scenario) -> Flow {
-        match self.flow {
-            PumpFlow::Sheet { flow, at, less } => {
-                let steering = less.map_or(Flow::ZERO, |less| less.at(scenario.of_a_burden()));
-                // Q = (Q_s − Q_st)·n/n_s
-                (flow.at(scenario) - steering) * (speed / at)
+    /// Equation: V = 2π·(Q_s − Q_st)/(ω_r·ηv), with the likely ηv: a worn pump of the same size
+    /// gives less. Units: SI. Valid range: as the fields'. Source: definition.
+    pub fn displacement(&self, corner: Corner) -> Displacement {
+        match self.size {
+            PumpSize::Sheet {
+                flow,
+                less,
+                volumetric,
+            } => {
+                let flow = corner.of(Axis::Flow, &flow);
+                let less = less.map_or(Flow::ZERO, |less| corner.of(Axis::Steering, &less));
+                // V = 2π·(Q_s − Q_st)/(ω_r·ηv)
+                pump_displacement(flow - less, self.rated.speed, volumetric)
             }
-            // Q = V·n·ηv
-            PumpFlow::Displacement(displacement) => {
-                displacement * speed * self.volumetric.at(scenario)
-            }
+            PumpSize::Displacement(displacement) => displacement,
         }
+    }
+
+    fn losses(&self, corner: Corner) -> Losses {
+        Losses::of_pump(
+            self.displacement(corner),
+            self.rated,
+            corner.of(Axis::Tightness, &self.volumetric),
+            corner.of(Axis::Merit, &self.hydro_mechanical),
+        )
+    }
+
+    /// Pressure and flow for a torque on the shaft. `None` where drag takes all of it.
+    ///
+    /// Equation: 2π·T/V = Δp·(x + C_f) + 2π·T_d/V, Q = x·V·ω/2π − Q_s. x = 1, or what gives the
+    /// flow that is asked for: x = (Q_d + Q_s)/(V·ω/2π); leakage and friction don't swing back.
+    /// Units: SI. Valid range: speed above zero. Source: Wilson's model, from memory.
+    fn working(
+        &self,
+        torque: Torque,
+        speed: AngularSpeed,
+        at: &AtWork,
+    ) -> Option<(Losses, Working)> {
+        let losses = self.losses(at.corner);
+        let one = Pressure::pascals(1.0);
+        let without_loss = one * losses.displacement;
+        // 2π·(T − T_d)/V, in pascals
+        let left = (torque - losses.drag(speed, at.viscosity)) / without_loss;
+        if left <= 0.0 {
+            return None;
+        }
+        let geometric = losses.displacement * speed;
+        // Δp = left/(1 + C_f)
+        let pressure = Pressure::pascals(left / (1.0 + losses.friction()));
+        let flow = geometric - losses.leaks(pressure, at.viscosity);
+        let working = match self.demand {
+            Some(demand) if flow > demand => {
+                // left = Δp·(x₀ + C_f) + s·Δp², with x = x₀ + s·Δp
+                let b = demand / geometric + losses.friction();
+                let s = losses.leaks(one, at.viscosity) / geometric;
+                let root = libm::sqrt(b * b + 4.0 * s * left);
+                Working {
+                    pressure: Pressure::pascals(2.0 * left / (b + root)),
+                    flow: demand,
+                }
+            }
+            _ => Working { pressure, flow },
+        };
+        Some((losses, working))
     }
 }
 
@@ -62,68 +124,131 @@ impl StagePhysics for Pump {
         StageKind::Pump
     }
 
-    fn pass(&self, rate: Rate, scenario: Scenario) -> Result<Pass, Stall> {
-        let flow = self.flow_at(rate.turning()?, scenario);
-        if flow <= Flow::ZERO {
-            return Err(Stall::NoFlowLeft);
-        }
-        Ok(Pass {
+    fn pass(&self, takes: Drive, at: &AtWork) -> Result<Pass, Stall> {
+        let speed = takes.rate.turning()?;
+        let geometric = self.displacement(at.corner) * speed;
+        let gives = |flow, power| Drive {
             rate: Rate::Flowing(flow),
-            // P₂ = P₁·ηv·ηhm
-            share: self.volumetric.at(scenario) * self.hydro_mechanical.at(scenario),
-            toll: Power::ZERO,
-            // P₂ ≤ p_relief·Q
-            cap: Some((self.relief.at(scenario) * flow, Limit::Pressure)),
+            power,
+        };
+        if geometric <= Flow::ZERO {
+            let gives = gives(Flow::ZERO, takes.power);
+            return Ok(Pass::stalled(takes, gives, Stall::NoFlowLeft));
+        }
+        let Some((losses, working)) = self.working(takes.power / speed, speed, at) else {
+            let gives = gives(geometric, takes.power);
+            return Ok(Pass::stalled(takes, gives, Stall::NoPressureLeft));
+        };
+        let Working { pressure, flow } = working;
+        let strain = Some((
+            pressure / at.corner.of(Axis::Merit, &self.relief),
+            Limit::Pressure,
+        ));
+        if flow <= Flow::ZERO {
+            let stalled = Pass::stalled(takes, gives(Flow::ZERO, takes.power), Stall::NoFlowLeft);
+            return Ok(Pass { strain, ..stalled });
+        }
+        // P_loss = Q_s·Δp + (C_f·V·Δp/2π + T_d)·ω
+        let leaked = pressure * losses.leaks(pressure, at.viscosity);
+        let rubbed =
+            pressure * losses.displacement * losses.friction() + losses.drag(speed, at.viscosity);
+        Ok(Pass {
+            // P₂ = p·Q
+            gives: gives(flow, pressure * flow),
+            loss: leaked + rubbed * speed,
+            strain,
+            stall: None,
         })
     }
 
-    fn formulas(&self, takes: Drive, gives: Drive) -> Vec<Formula> {
-        let (Rate::Turning(speed), Rate::Flowing(flow)) = (takes.rate, gives.rate) else {
+    fn formulas(&self, takes: Drive, gives: Drive, at: &AtWork) -> Vec<Formula> {
+        let (Rate::Turning(speed), Rate::Flowing(flow), Quantity::Pressure(pressure)) =
+            (takes.rate, gives.rate, gives.effort())
+        else {
             return Vec::new();
         };
         let flow_now = Figure::computed("Q", Quantity::Flow(flow));
         let speed_now = Figure::computed("n", Quantity::Speed(speed));
-        let volumetric = Figure::spread("ηv", self.volumetric, Quantity::Ratio);
-        let flow_formula = match self.flow {
-            PumpFlow::Sheet { flow, at, less } => {
+        let pressure_now = Figure::computed("p", Quantity::Pressure(pressure));
+        let displacement = self.displacement(at.corner);
+        let (size, source) = match self.size {
+            PumpSize::Sheet {
+                flow,
+                less,
+                volumetric,
+            } => {
                 let sheet = Figure::spread("Qₛ", flow, Quantity::Flow);
-                let at = Figure::known("nₛ", Quantity::Speed(at), flow.source);
-                match less {
-                    None => Formula::new(flow_now, sheet),
-                    Some(less) => Formula::of(flow_now)
+                let size = Figure::computed("V", Quantity::Displacement(displacement));
+                let size = match less {
+                    None => Formula::new(size, sheet),
+                    Some(less) => Formula::of(size)
                         .sign("(")
                         .figure(sheet)
                         .then("−", Figure::spread("Qₜ", less, Quantity::Flow))
                         .sign(")"),
-                }
-                .then("·", speed_now)
-                .then("/", at)
+                };
+                let at = Figure::known("nᵣ", Quantity::Speed(self.rated.speed), flow.source);
+                let rated =
+                    Figure::known("ηvᵣ", Quantity::Ratio(volumetric), self.volumetric.source);
+                let size = size.then("/ (", at).then("·", rated).sign(")");
+                (Some(size), Source::Computed)
             }
-            PumpFlow::Displacement(displacement) => Formula::new(
-                flow_now,
-                Figure::known(
-                    "V",
-                    Quantity::Displacement(displacement),
-                    crate::source::Source::Own,
-                ),
-            )
-            .then("·", speed_now)
-            .then("·", volumetric),
+            PumpSize::Displacement(_) => (None, Source::Own),
         };
-        vec![
-            flow_formula,
-            Formula::new(
-                Figure::power_out(gives),
-                Figure::computed("p", gives.effort()),
-            )
-            .then("·", flow_now),
-            Formula::new(Figure::power_in(takes), Figure::power_out(gives))
-                .then("/ (", volumetric)
-                .then(
-                    "·",
-                    Figure::spread("ηhm", self.hydro_mechanical, Quantity::Ratio),
-                )
-                .sign(")"),
-        ]
+        let displacement_now = Figure::known("V", Quantity::Displacement(displacement), source);
+        let geometric = displacement * speed;
+        let volumetric_now = Figure::computed("ηv", Quantity::Ratio(flow / geometric));
+        let share = takes.power / gives.power;
+        let hydro_mechanical_now =
+            Figure::computed("ηhm", Quantity::Ratio(geometric / flow / share));
+        let asked = self.demand.filter(|demand| *demand == flow);
+        let flow_formula = match asked {
+            Some(demand) => Formula::new(
+                flow_now,
+                Figure::known("Qₐ", Quantity::Flow(demand), Source::Computed),
+            ),
+            None => Formula::new(flow_now, displacement_now)
+                .then("·", speed_now)
+                .then("·", volumetric_now),
+        };
+        size.into_iter()
+            .chain([flow_formula])
+            .chain(asked.is_none().then(|| {
+                // 1 − ηv = (1 − ηvᵣ)·(p/pᵣ)·(nᵣ/n)·(νᵣ/ν)
+                let leaked = Quantity::Ratio(1.0 - flow / geometric);
+                let formula = Formula::of(Figure::computed("1 − ηv", leaked))
+                    .sign("(1 −")
+                    .figure(Figure::spread("ηvᵣ", self.volumetric, Quantity::Ratio))
+                    .sign(")");
+                super::against_rated(formula, &self.rated, (speed, pressure), at)
+            }))
+            .chain([
+                Formula::new(Figure::power_out(gives), pressure_now).then("·", flow_now),
+                Formula::new(Figure::power_in(takes), Figure::power_out(gives))
+                    .then("/ (", volumetric_now)
+                    .then("·", hydro_mechanical_now)
+                    .sign(")"),
+            ])
+            .collect()
+    }
+
+    fn visit(&mut self, visit: &mut Visit<'_>) {
+        if let PumpSize::Sheet { flow, less, .. } = &mut self.size {
+            visit(FigureName::SheetFlow, Axis::Flow, Uncertain::Flow(flow));
+            if let Some(less) = less {
+                let less = Uncertain::Flow(less);
+                visit(FigureName::SteeringFlow, Axis::Steering, less);
+            }
+        }
+        let volumetric = Uncertain::Ratio(&mut self.volumetric);
+        visit(FigureName::PumpVolumetric, Axis::Tightness, volumetric);
+        let hydro_mechanical = Uncertain::Ratio(&mut self.hydro_mechanical);
+        visit(
+            FigureName::PumpHydroMechanical,
+            Axis::Merit,
+            hydro_mechanical,
+        );
+        let relief = Uncertain::Pressure(&mut self.relief);
+        visit(FigureName::Relief, Axis::Merit, relief);
     }
 }

@@ -1,10 +1,10 @@
 //! The steering's share of the pump's flow.
 
-use super::{Pass, StageKind, StagePhysics};
+use super::{AtWork, FigureName, Pass, StageKind, StagePhysics, Uncertain, Visit};
 use crate::drive::{Drive, Rate, Stall};
 use crate::formula::{Figure, Formula};
-use crate::quantity::{Flow, Power};
-use crate::spread::{Scenario, Spread};
+use crate::quantity::Flow;
+use crate::spread::{Axis, Spread};
 use crate::units::Quantity;
 
 /// What steering takes of this pump's flow while the implement works straight on.
@@ -25,27 +25,31 @@ impl StagePhysics for Steering {
         StageKind::Steering
     }
 
-    fn pass(&self, rate: Rate, scenario: Scenario) -> Result<Pass, Stall> {
-        let flow = rate.flowing()?;
+    fn pass(&self, takes: Drive, at: &AtWork) -> Result<Pass, Stall> {
+        let flow = takes.rate.flowing()?;
         let taken = match self {
-            Self::FixedPriority(taken) => taken.at(scenario.of_a_burden()),
+            Self::FixedPriority(taken) => at.corner.of(Axis::Steering, taken),
             Self::LoadSensing => Flow::ZERO,
         };
         // Q₂ = Q₁ − Q_st
         let left = flow - taken;
         if left <= Flow::ZERO {
-            return Err(Stall::NoFlowLeft);
+            return Ok(Pass::stalled(takes, takes, Stall::NoFlowLeft));
         }
         Ok(Pass {
-            rate: Rate::Flowing(left),
-            // P₂ = P₁·Q₂/Q₁, the pressure being the same
-            share: left / flow,
-            toll: Power::ZERO,
-            cap: None,
+            gives: Drive {
+                rate: Rate::Flowing(left),
+                // P₂ = P₁·Q₂/Q₁, the pressure being the same
+                power: takes.power * (left / flow),
+            },
+            // P_loss = P₁·Q_st/Q₁
+            loss: takes.power * (taken / flow),
+            strain: None,
+            stall: None,
         })
     }
 
-    fn formulas(&self, takes: Drive, gives: Drive) -> Vec<Formula> {
+    fn formulas(&self, takes: Drive, gives: Drive, _: &AtWork) -> Vec<Formula> {
         let share = match self {
             Self::FixedPriority(taken) => Figure::spread("Qₜ", *taken, Quantity::Flow),
             Self::LoadSensing => Figure::computed("Qₜ", Quantity::Flow(Flow::ZERO)),
@@ -57,5 +61,15 @@ impl StagePhysics for Steering {
             )
             .then("−", share),
         ]
+    }
+
+    fn visit(&mut self, visit: &mut Visit<'_>) {
+        if let Self::FixedPriority(taken) = self {
+            visit(
+                FigureName::SteeringFlow,
+                Axis::Steering,
+                Uncertain::Flow(taken),
+            );
+        }
     }
 }

@@ -10,7 +10,7 @@ use crate::drive::Limit;
 use crate::fault::Rule;
 use crate::implement::{Implement, InputMotor, InputShaft, Rotor};
 use crate::kit::{Kit, KitHoses, KitPump};
-use crate::machine::{Circuit, Engine, Machine, Pto, SteeringPolicy, SteeringShare};
+use crate::machine::{Circuit, Engine, Machine, Pto, SteeringPolicy, SteeringShare, Supply};
 use crate::physics::line::Pipe;
 use crate::quantity::{AngularSpeed, Displacement, Flow, Length, Power, Pressure, Torque};
 use crate::route::RouteId;
@@ -141,17 +141,28 @@ fn pto(
 
 fn circuit(entry: &CircuitEntry, path: &str, report: &mut Report) -> Circuit {
     let flow = spread(&entry.flow_l_min, Flow::litres_per_minute);
+    let supply = entry.supply.unwrap_or(Supply::OpenCentre);
     Circuit {
         outlet: entry.outlet,
         flow,
         engine_speed: AngularSpeed::rpm(entry.engine_rpm),
         relief: spread(&entry.relief_bar, Pressure::bar),
         steering: steering(&entry.steering, flow, &format!("{path}.steering"), report),
+        supply,
+        valve: valve(entry.valve_bar.as_ref(), supply),
         volumetric: ratio_or(entry.volumetric.as_ref(), defaults::PUMP_VOLUMETRIC),
         hydro_mechanical: ratio_or(
             entry.hydro_mechanical.as_ref(),
             defaults::PUMP_HYDRO_MECHANICAL,
         ),
+    }
+}
+
+fn valve(entry: Option<&UncertainEntry>, supply: Supply) -> Spread<Pressure> {
+    match (entry, supply) {
+        (Some(entry), _) => spread(entry, Pressure::bar),
+        (None, Supply::LoadSensing) => defaults::load_sensing_margin(),
+        (None, Supply::OpenCentre | Supply::PressureCompensated) => defaults::valve_drop(),
     }
 }
 
@@ -324,16 +335,19 @@ fn pump(entry: &PumpEntry) -> KitPump {
             entry.hydro_mechanical.as_ref(),
             defaults::PUMP_HYDRO_MECHANICAL,
         ),
+        valve: valve(entry.valve_bar.as_ref(), Supply::OpenCentre),
     }
 }
 
 fn hoses(entry: &HosesEntry) -> KitHoses {
+    let hose = |bore_mm| Pipe {
+        bore: Length::millimetres(bore_mm),
+        length: Length::metres(entry.length_m),
+        relative_roughness: 0.0,
+    };
     KitHoses {
-        hose: Pipe {
-            bore: Length::millimetres(entry.bore_mm),
-            length: Length::metres(entry.length_m),
-            relative_roughness: 0.0,
-        },
+        supply: hose(entry.bore_mm),
+        back: hose(entry.back_bore_mm.unwrap_or(entry.bore_mm)),
         couplers: entry.couplers,
         coupler_drop: entry
             .coupler_bar

@@ -3,7 +3,7 @@
 //! Read only after [`super::rules`] has found nothing wrong with the shape and the ranges.
 
 use crate::implement::{ImplementKind, Place};
-use crate::machine::{MachineKind, Outlet, SteeringPolicy};
+use crate::machine::{MachineKind, Outlet, SteeringPolicy, Supply};
 use crate::route::RouteId;
 use crate::source::Source;
 use crate::stage::gear::GearKind;
@@ -117,6 +117,12 @@ pub struct CircuitEntry {
     pub relief_bar: UncertainEntry,
     /// Steering's share.
     pub steering: SteeringEntry,
+    /// How the pump answers when less is asked of it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub supply: Option<Supply>,
+    /// Pressure that the open valve takes at the sheet's flow, or the margin of load sensing.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub valve_bar: Option<UncertainEntry>,
     /// Volumetric efficiency of the pump.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub volumetric: Option<UncertainEntry>,
@@ -251,6 +257,9 @@ pub struct PumpEntry {
     pub highest_rpm: f64,
     /// Relief pressure.
     pub relief_bar: UncertainEntry,
+    /// Pressure that its open valve takes.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub valve_bar: Option<UncertainEntry>,
     /// Volumetric efficiency.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub volumetric: Option<UncertainEntry>,
@@ -266,6 +275,9 @@ pub struct HosesEntry {
     pub bore_mm: f64,
     /// Length one way.
     pub length_m: f64,
+    /// Inner diameter of the hose back, where it is another.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub back_bore_mm: Option<f64>,
     /// Couplers passed, both ways together.
     pub couplers: f64,
     /// Pressure that one takes at its rated flow.

@@ -3,7 +3,7 @@
 
 use super::shape::{Field, Shape};
 use crate::implement::{ImplementKind, Place};
-use crate::machine::{MachineKind, Outlet, SteeringPolicy};
+use crate::machine::{MachineKind, Outlet, SteeringPolicy, Supply};
 use crate::route::RouteId;
 use crate::settings::{FLOW_LIMITS, RELIEF_LIMITS};
 use crate::stage::gear::GearKind;
@@ -63,6 +63,11 @@ const RELIEF: Field = required(
     "relief_bar",
     about(RELIEF_LIMITS.0, RELIEF_LIMITS.1, "bar"),
     "Pressure at which the relief valve opens; 1 bar is 14.5 psi.",
+);
+const VALVE: Field = optional(
+    "valve_bar",
+    about(0.0, 60.0, "bar"),
+    "What the open valve takes at the pump's rated flow, or the margin of load sensing.",
 );
 const SHAFT_POWER: Shape = about(1.0, 600.0, "kW");
 const ENGINE_SPEED: Shape = within(300.0, 5000.0, "rpm");
@@ -143,6 +148,12 @@ const CIRCUIT: &[Field] = &[
     ),
     RELIEF,
     required("steering", Group(STEERING), "Who takes what for steering."),
+    optional(
+        "supply",
+        OneOf(Supply::WORDS),
+        "How the pump answers; left out, it's a fixed pump: open_centre.",
+    ),
+    VALVE,
     VOLUMETRIC,
     HYDRO_MECHANICAL,
 ];
@@ -277,6 +288,7 @@ const PUMP: &[Field] = &[
         "From the pump's sheet.",
     ),
     RELIEF,
+    VALVE,
     VOLUMETRIC,
     HYDRO_MECHANICAL,
 ];
@@ -288,6 +300,11 @@ const HOSES: &[Field] = &[
         "Inner diameter of the hose.",
     ),
     required("length_m", within(0.2, 60.0, "m"), "One way."),
+    optional(
+        "back_bore_mm",
+        within(4.0, 80.0, "mm"),
+        "Inner diameter of the hose back, where it's another.",
+    ),
     required(
         "couplers",
         Whole { min: 0, max: 20 },

@@ -2,17 +2,18 @@
 
 use super::Outcome;
 use crate::inputs::{Point, Problem};
-use farend_core::chain::run;
-use farend_core::drive::{Drive, Rate};
+use farend_core::defaults::rated_viscosity;
+use farend_core::physics::displacement::RatedPoint;
 use farend_core::physics::hydraulic as physics;
 use farend_core::quantity::{AngularSpeed, Displacement, Flow, Power, Pressure, Torque};
 use farend_core::source::Source;
-use farend_core::spread::{Scenario, Spread};
+use farend_core::spread::{Corner, Spread};
+use farend_core::stage::Stage;
 use farend_core::stage::motor::Motor;
-use farend_core::stage::pump::{Pump, PumpFlow};
+use farend_core::stage::pump::{Pump, PumpSize};
 use farend_core::stage::steering::Steering;
-use farend_core::stage::{Stage, StagePhysics};
 use farend_core::units::Quantity;
+use farend_tests::most;
 
 fn exact<T: Copy>(value: T) -> Spread<T> {
     Spread::exact(value, Source::Own)
@@ -44,15 +45,44 @@ pub(super) fn pump_efficiency(point: &Point<'_>) -> Result<Outcome, Problem> {
     Ok(Outcome::Results(results))
 }
 
+/// A fixed pump whose efficiencies hold at this speed and pressure.
+fn pump(
+    size: PumpSize,
+    (speed, pressure): (AngularSpeed, Pressure),
+    (volumetric, hydro_mechanical): (f64, f64),
+) -> Pump {
+    Pump {
+        size,
+        rated: RatedPoint {
+            speed,
+            pressure,
+            viscosity: rated_viscosity(),
+        },
+        volumetric: exact(volumetric),
+        hydro_mechanical: exact(hydro_mechanical),
+        relief: exact(pressure),
+        demand: None,
+    }
+}
+
+/// More than any pump of these cases needs, so that each works at its relief pressure.
+const PLENTY: f64 = 1e3;
+
 pub(super) fn pump_flow(point: &Point<'_>) -> Result<Outcome, Problem> {
-    let pump = Pump {
-        flow: PumpFlow::Displacement(point.get("displacement")?),
-        volumetric: exact(point.number("volumetric")?),
-        hydro_mechanical: exact(1.0),
-        relief: exact(Pressure::ZERO),
-    };
-    let flow = pump.flow_at(point.get("speed")?, Scenario::Likely);
-    Ok(Outcome::Results(vec![("flow", Quantity::Flow(flow))]))
+    let speed = point.get("speed")?;
+    let pump = pump(
+        PumpSize::Displacement(point.get("displacement")?),
+        (speed, Pressure::bar(150.0)),
+        (point.number("volumetric")?, 1.0),
+    );
+    let ledger = most(
+        &[Stage::Pump(pump)],
+        Power::kilowatts(PLENTY),
+        speed,
+        Corner::LIKELY,
+    );
+    let delivered = ledger.delivered().ok_or("the pump gives nothing")?;
+    Ok(Outcome::Results(vec![("flow", delivered.rate.quantity())]))
 }
 
 /// A motor, without losses where none are given.
@@ -71,28 +101,42 @@ pub(super) fn motor(point: &Point<'_>) -> Result<Outcome, Problem> {
 
 /// A pump that turns a motor at a wished speed, at relief pressure and with power to spare.
 pub(super) fn pump_and_motor(point: &Point<'_>) -> Result<Outcome, Problem> {
-    let pump = Pump {
-        flow: PumpFlow::Displacement(point.get("pump_displacement")?),
-        volumetric: exact(point.number("pump_volumetric")?),
-        hydro_mechanical: exact(point.number_or("pump_hydro_mechanical", 1.0)?),
-        relief: exact(point.get("pressure")?),
-    };
+    let pump_displacement: Displacement = point.get("pump_displacement")?;
+    let (speed, pressure): (AngularSpeed, Pressure) =
+        (point.get("pump_speed")?, point.get("pressure")?);
+    let pump_volumetric = point.number("pump_volumetric")?;
+    let pump = pump(
+        PumpSize::Displacement(pump_displacement),
+        (speed, pressure),
+        (
+            pump_volumetric,
+            point.number_or("pump_hydro_mechanical", 1.0)?,
+        ),
+    );
     let volumetric = point.number("motor_volumetric")?;
-    let speed: AngularSpeed = point.get("pump_speed")?;
+    let motor_speed: AngularSpeed = point.get("motor_speed")?;
     let displacement = physics::motor_displacement(
-        pump.flow_at(speed, Scenario::Likely),
-        point.get("motor_speed")?,
+        pump_displacement * speed * pump_volumetric,
+        motor_speed,
         volumetric,
     );
     let motor = Motor {
         displacement,
+        rated: RatedPoint {
+            speed: motor_speed,
+            pressure,
+            viscosity: rated_viscosity(),
+        },
         volumetric: exact(volumetric),
         hydro_mechanical: exact(point.number("motor_hydro_mechanical")?),
         highest: Pressure::bar(1000.0),
     };
-    let stages = [Stage::Pump(pump), Stage::Motor(motor)];
-    let ledger = run(&stages, Power::kilowatts(1000.0), speed, Scenario::Likely)
-        .map_err(|stall| format!("{stall:?}"))?;
+    let ledger = most(
+        &[Stage::Pump(pump), Stage::Motor(motor)],
+        Power::kilowatts(PLENTY),
+        speed,
+        Corner::LIKELY,
+    );
     let delivered = ledger.delivered().ok_or("the motor stands still")?;
     Ok(Outcome::Results(vec![
         ("motor_displacement", Quantity::Displacement(displacement)),
@@ -105,23 +149,23 @@ pub(super) fn pump_and_motor(point: &Point<'_>) -> Result<Outcome, Problem> {
 
 /// A sheet's flow at an engine speed, less a constant share.
 pub(super) fn flow_after_steering(point: &Point<'_>) -> Result<Outcome, Problem> {
-    let pump = Pump {
-        flow: PumpFlow::Sheet {
-            flow: exact(point.get::<Flow>("sheet_flow")?),
-            at: point.get("sheet_speed")?,
-            less: None,
-        },
-        volumetric: exact(1.0),
-        hydro_mechanical: exact(1.0),
-        relief: exact(Pressure::ZERO),
+    let size = PumpSize::Sheet {
+        flow: exact(point.get::<Flow>("sheet_flow")?),
+        less: None,
+        volumetric: 1.0,
     };
+    let pump = pump(
+        size,
+        (point.get("sheet_speed")?, Pressure::bar(150.0)),
+        (1.0, 1.0),
+    );
     let steering = Steering::FixedPriority(exact(point.get("share")?));
-    let pumped = Drive {
-        rate: Rate::Flowing(pump.flow_at(point.get("speed")?, Scenario::Likely)),
-        power: Power::ZERO,
-    };
-    let pass = steering
-        .pass(pumped.rate, Scenario::Likely)
-        .map_err(|stall| format!("{stall:?}"))?;
-    Ok(Outcome::Results(vec![("flow", pass.rate.quantity())]))
+    let ledger = most(
+        &[Stage::Pump(pump), Stage::Steering(steering)],
+        Power::kilowatts(PLENTY),
+        point.get("speed")?,
+        Corner::LIKELY,
+    );
+    let delivered = ledger.delivered().ok_or("steering takes it all")?;
+    Ok(Outcome::Results(vec![("flow", delivered.rate.quantity())]))
 }

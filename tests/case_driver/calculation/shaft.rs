@@ -2,15 +2,15 @@
 
 use super::Outcome;
 use crate::inputs::{Point, Problem};
-use farend_core::chain::run;
 use farend_core::drive::{Drive, Rate};
 use farend_core::machine::{Engine, Pto};
 use farend_core::physics::joint::speed_extremes;
 use farend_core::quantity::{AngularSpeed, Power, Torque};
 use farend_core::source::Source;
-use farend_core::spread::{Scenario, Spread};
+use farend_core::spread::{Corner, Scenario, Spread};
 use farend_core::stage::Stage;
 use farend_core::units::Quantity;
+use farend_tests::most;
 
 pub(super) fn convert(point: &Point<'_>) -> Result<Outcome, Problem> {
     let quantity = point.quantity("from")?.ok_or("from is missing")?;
@@ -72,9 +72,8 @@ pub(super) fn pto_power(point: &Point<'_>) -> Result<Outcome, Problem> {
     let stages = [Stage::Gear(pto.train(&engine))];
     let delivered = |scenario: Scenario| {
         let available = engine.net_at(speed).at(scenario);
-        run(&stages, available, speed, scenario)
-            .ok()
-            .and_then(|ledger| ledger.delivered())
+        most(&stages, available, speed, Corner::all(scenario))
+            .delivered()
             .map(|drive| Quantity::Power(drive.power))
             .ok_or("the PTO train hands nothing on")
     };

@@ -45,14 +45,23 @@ fn pump() -> BoxedStrategy<PumpEntry> {
         log(2.0, 500.0),
         log(1000.0, 6000.0),
         uncertain(20.0, 420.0),
+        option::of(uncertain(0.1, 60.0)),
         option::of(efficiency(0.5)),
         option::of(efficiency(0.5)),
     )
         .prop_map(
-            |(displacement_cm3, highest_rpm, relief_bar, volumetric, hydro_mechanical)| PumpEntry {
+            |(
                 displacement_cm3,
                 highest_rpm,
                 relief_bar,
+                valve_bar,
+                volumetric,
+                hydro_mechanical,
+            )| PumpEntry {
+                displacement_cm3,
+                highest_rpm,
+                relief_bar,
+                valve_bar,
                 volumetric,
                 hydro_mechanical,
             },
@@ -64,14 +73,16 @@ fn hoses() -> BoxedStrategy<HosesEntry> {
     (
         log(4.0, 80.0),
         log(0.2, 60.0),
+        option::of(log(4.0, 80.0)),
         0..=20,
         option::of(uncertain(0.01, 20.0)),
         option::of(log(1.0, 400.0)),
     )
         .prop_map(
-            |(bore_mm, length_m, couplers, coupler_bar, coupler_l_min)| HosesEntry {
+            |(bore_mm, length_m, back_bore_mm, couplers, coupler_bar, coupler_l_min)| HosesEntry {
                 bore_mm,
                 length_m,
+                back_bore_mm,
                 couplers: f64::from(couplers),
                 coupler_bar,
                 coupler_l_min,

@@ -1,7 +1,7 @@
 //! Random machines.
 
 use super::{efficiency, log, shaft_rpm, uncertain};
-use farend_core::machine::{MachineKind, Outlet, SteeringPolicy};
+use farend_core::machine::{MachineKind, Outlet, SteeringPolicy, Supply};
 use farend_core::yard::entry::{
     CircuitEntry, EngineEntry, MachineEntry, PtoEntry, SteeringEntry, UncertainEntry,
 };
@@ -109,13 +109,28 @@ fn circuit(outlet: Outlet, rated_rpm: f64) -> BoxedStrategy<CircuitEntry> {
         uncertain(20.0, 420.0),
         steering_policy(),
         0.01..0.9_f64,
+        (
+            option::of(proptest::sample::select(Supply::ALL)),
+            option::of(uncertain(0.1, 60.0)),
+        ),
         option::of(efficiency(0.5)),
         option::of(efficiency(0.5)),
     )
         .prop_map(
-            move |(flow_l_min, part, relief_bar, policy, share, volumetric, hydro_mechanical)| {
+            move |(
+                flow_l_min,
+                part,
+                relief_bar,
+                policy,
+                share,
+                (supply, valve_bar),
+                volumetric,
+                hydro_mechanical,
+            )| {
                 CircuitEntry {
                     outlet,
+                    supply,
+                    valve_bar,
                     steering: steering(policy, &flow_l_min, share),
                     flow_l_min,
                     engine_rpm: (rated_rpm * part).max(300.0),

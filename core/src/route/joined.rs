@@ -1,0 +1,91 @@
+//! A route joined up to an engine: what it can do, over all that isn't known exactly.
+
+use crate::chain::Chain;
+use crate::quantity::{AngularSpeed, Power};
+use crate::source::Source;
+use crate::spread::{Axis, Corner, Scenario, Spread};
+use crate::stage::{AtWork, FigureName, OilAtWork, Stage, StagePhysics, Uncertain, Visit};
+
+/// A route's stages in order, and the oil that it works with.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Joined {
+    /// From the engine on.
+    pub stages: Vec<Stage>,
+    /// The oil; nothing reads it where no stage has any.
+    pub oil: OilAtWork,
+    /// What the engine can give them.
+    pub budget: Spread<Power>,
+    /// The engine's speed.
+    pub speed: AngularSpeed,
+}
+
+impl Joined {
+    /// With each figure at one of its values.
+    pub fn chain(&self, corner: Corner) -> Chain<'_> {
+        Chain {
+            stages: &self.stages,
+            available: corner.of(Axis::Merit, &self.budget),
+            speed: self.speed,
+            at: AtWork::new(&self.oil, corner),
+        }
+    }
+
+    /// Shows each uncertain figure in turn, always in the same order.
+    pub fn visit(&mut self, visit: &mut Visit<'_>) {
+        let budget = Uncertain::Power(&mut self.budget);
+        visit(FigureName::EnginePower, Axis::Merit, budget);
+        let mut has_oil = false;
+        for stage in &mut self.stages {
+            has_oil |= stage.kind().heats_oil();
+            stage.visit(visit);
+        }
+        if has_oil {
+            let viscosity = Uncertain::Viscosity(&mut self.oil.viscosity);
+            visit(FigureName::Viscosity, Axis::Viscosity, viscosity);
+        }
+    }
+
+    /// The least and the most that can arrive, about the likely value.
+    ///
+    /// With every merit poor, and with every merit good, each figure of which more can help
+    /// or harm is tried low and high. A best value that lies between those two isn't looked for. `None` only where a route's list of parts is itself
+    /// wrong.
+    pub fn range(&mut self, likely: Power) -> Option<Spread<Power>> {
+        use Scenario::{High, Likely, Low};
+        let [mut flow, mut steering, mut tightness, mut viscosity] = [&[Likely][..]; 4];
+        self.visit(&mut |_, axis, figure| {
+            let tried = match axis {
+                Axis::Merit | Axis::Burden => return,
+                Axis::Flow => &mut flow,
+                Axis::Steering => &mut steering,
+                Axis::Tightness => &mut tightness,
+                Axis::Viscosity => &mut viscosity,
+            };
+            if figure.is_open() {
+                *tried = &[Low, High];
+            }
+        });
+        let (mut least, mut most) = (likely, likely);
+        for &flow in flow {
+            for &steering in steering {
+                for &tightness in tightness {
+                    for &viscosity in viscosity {
+                        let arrives = |merit| {
+                            let corner = Corner {
+                                merit,
+                                flow,
+                                steering,
+                                tightness,
+                                viscosity,
+                            };
+                            Some(self.chain(corner).most().ok()?.0.arrives())
+                        };
+                        least = least.min(arrives(Low)?);
+                        most = most.max(arrives(High)?);
+                    }
+                }
+            }
+        }
+        Some(Spread::new(least, likely, most, Source::Computed))
+    }
+}
