@@ -110,7 +110,10 @@ fn check<F: std::fmt::Debug>(
 /// is never near.
 fn far(core: f64, wanted: f64, tolerance: f64) -> Option<String> {
     let off = (core - wanted).abs() / wanted.abs();
-    (!(off <= tolerance)).then(|| format!("the core has {core}, off by {off:.2e}"))
+    if off <= tolerance {
+        return None;
+    }
+    Some(format!("the core has {core}, off by {off:.2e}"))
 }
 
 fn friction_tolerance(reynolds: f64) -> f64 {
