@@ -1,5 +1,7 @@
 //! Shared by the tests of this crate.
 
+pub mod units;
+
 use farend_core::chain::{Chain, Ledger};
 use farend_core::compare::{Comparison, Run, compare};
 use farend_core::defaults::{oil, rated_viscosity};

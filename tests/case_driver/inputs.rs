@@ -1,11 +1,11 @@
 //! What a case feeds into its calculation.
 
-use crate::units::unit;
 use farend_core::quantity::{
     AngularSpeed, Density, Displacement, Flow, Length, Power, Pressure, Temperature, Torque,
     Velocity, Viscosity,
 };
 use farend_core::units::Quantity;
+use farend_tests::units::unit;
 use serde::Deserialize;
 use std::cell::RefCell;
 use std::collections::{BTreeMap, BTreeSet};

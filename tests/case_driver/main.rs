@@ -7,7 +7,6 @@ mod files;
 mod inputs;
 mod judge;
 mod soundness;
-mod units;
 
 /// The fewest cases that there must be: a file that went missing is a failure.
 const FEWEST: usize = 90;

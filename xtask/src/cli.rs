@@ -45,6 +45,12 @@ enum Command {
     },
     /// Build, then take pictures and a printed page of it into target/shots/
     Shots,
+    /// Compute the figures of tests/reference again and compare them with the committed ones
+    Reference {
+        /// Replace the committed ones instead
+        #[arg(long)]
+        write: bool,
+    },
     /// Only install what is missing for all of the above
     Setup,
 }
@@ -59,6 +65,7 @@ pub fn run() -> Result<()> {
         Command::Build => commands::build(&host),
         Command::Size { check } => commands::size(&host, check),
         Command::Shots => commands::shots(&host),
+        Command::Reference { write } => commands::reference(&host, write),
         Command::Setup => commands::setup(&host),
     }
 }

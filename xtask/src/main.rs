@@ -7,6 +7,7 @@ mod host;
 mod limited;
 mod page;
 mod pins;
+mod reference;
 mod server;
 mod setup;
 mod size;

@@ -11,10 +11,10 @@ use anyhow::Result;
 use crate::host::Host;
 use crate::server::Server;
 use crate::steps::Steps;
-use crate::{e2e, page, setup};
+use crate::{e2e, page, reference as figures, setup};
 
 /// What `test --quick` leaves out.
-const NOT_QUICK: &str = "licences and sources of dependencies, release page, \
+const NOT_QUICK: &str = "reference figures by Python, licences and sources of dependencies, release page, \
 flows in Chromium against the release page, size";
 
 pub fn run(host: &Host, port: u16) -> Result<()> {
@@ -41,6 +41,10 @@ pub fn size(host: &Host, must_meet_goal: bool) -> Result<()> {
     crate::size::report(&host.dist(), must_meet_goal)
 }
 
+pub fn reference(host: &Host, write: bool) -> Result<()> {
+    timed(|steps| figures_by_python(host, steps, write))
+}
+
 pub fn setup(host: &Host) -> Result<()> {
     timed(|steps| {
         setup::lints(host, steps)?;
@@ -48,6 +52,7 @@ pub fn setup(host: &Host) -> Result<()> {
         setup::page(host, steps)?;
         setup::browser(host, steps)?;
         setup::flow_packages(host, steps)?;
+        setup::reference(host, steps)?;
         setup::licence_check(host, steps)?;
         setup::tidy(host)
     })
@@ -80,6 +85,7 @@ pub fn test(host: &Host, quick: bool) -> Result<()> {
         if quick {
             return Ok(());
         }
+        figures_by_python(host, steps, false)?;
         steps.run("licences and sources of dependencies", || {
             licences::check(host)
         })?;
@@ -99,6 +105,17 @@ fn native(host: &Host, steps: &mut Steps) -> Result<()> {
     steps.run("format", || lint::format(host))?;
     steps.run("clippy", || lint::clippy(host))?;
     steps.run("tests", || tests::native(host))
+}
+
+fn figures_by_python(host: &Host, steps: &mut Steps, write: bool) -> Result<()> {
+    let python = setup::reference(host, steps)?;
+    steps.run("reference figures by Python", || {
+        if write {
+            figures::write(host, &python)
+        } else {
+            figures::check(host, &python)
+        }
+    })
 }
 
 fn build_page(host: &Host, steps: &mut Steps) -> Result<PathBuf> {

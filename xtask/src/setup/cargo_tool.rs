@@ -1,12 +1,12 @@
 //! Commands installed by Cargo, each at one pinned version.
 
-use std::fs::File;
 use std::io::IsTerminal;
 use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result};
 use xshell::cmd;
 
+use super::lock;
 use crate::host::Host;
 
 pub struct CargoTool {
@@ -49,7 +49,8 @@ pub fn ensure(host: &Host, tool: &CargoTool, version: &str) -> Result<()> {
         .join(tool.program)
         .with_extension(std::env::consts::EXE_EXTENSION);
     if !has_version(host, &program, version) {
-        let _alone = lock(host)?;
+        // Another clone's set-up must not remove the build folder of this one.
+        let _alone = lock::hold(host)?;
         // The one that was waited for may have installed it.
         if !has_version(host, &program, version) {
             install(host, tool, version, &folder)?;
@@ -57,22 +58,6 @@ pub fn ensure(host: &Host, tool: &CargoTool, version: &str) -> Result<()> {
     }
     println!("Using {} {version}: {}", tool.package, program.display());
     host.prepend_path(&bin)
-}
-
-/// Held until dropped: another clone's set-up must not remove the build folder of this one.
-fn lock(host: &Host) -> Result<File> {
-    let file = lock_file(host)?;
-    if file.try_lock().is_err() {
-        println!("Waiting for another set-up of this user to end.");
-        file.lock()?;
-    }
-    Ok(file)
-}
-
-fn lock_file(host: &Host) -> Result<File> {
-    host.sh.create_dir(&host.tools)?;
-    let path = host.tools.join("lock");
-    File::create(&path).with_context(|| format!("opening {}", path.display()))
 }
 
 fn has_version(host: &Host, program: &Path, version: &str) -> bool {
@@ -111,11 +96,10 @@ fn build_folder(host: &Host) -> PathBuf {
 
 /// Removes what installations left behind: some hundred megabytes.
 pub fn tidy(host: &Host) -> Result<()> {
-    let file = lock_file(host)?;
-    // Whoever installs now removes it afterwards.
-    if file.try_lock().is_err() {
+    let Some(_alone) = lock::hold_if_free(host)? else {
+        println!("Another set-up of this user is at work: what it needs stays.");
         return Ok(());
-    }
+    };
     host.sh
         .remove_path(build_folder(host))
         .context("removing what the installations left behind")

@@ -4,10 +4,14 @@ mod apt;
 mod browser;
 mod cargo_tool;
 mod debian_rust;
+mod lock;
 mod node;
+mod reference;
 mod rust_parts;
 mod wasm_opt;
 mod wasm_target;
+
+use std::path::PathBuf;
 
 use anyhow::Result;
 
@@ -52,6 +56,13 @@ pub fn browser(host: &Host, steps: &mut Steps) -> Result<Browser> {
 pub fn flow_packages(host: &Host, steps: &mut Steps) -> Result<()> {
     steps.run("set-up: packages of tests/e2e", || {
         node::ensure_packages(host)
+    })
+}
+
+/// The Python that computes the reference figures.
+pub fn reference(host: &Host, steps: &mut Steps) -> Result<PathBuf> {
+    steps.run("set-up: Python for the reference figures", || {
+        reference::ensure(host)
     })
 }
 

@@ -1,4 +1,4 @@
-//! The units of the case files, each with the core's constructor and reader.
+//! The units of case files and reference figures, each with the core's constructor and reader.
 
 use farend_core::quantity::{
     AngularSpeed, Density, Displacement, Flow, Length, Power, Pressure, Temperature, Torque,
@@ -6,7 +6,7 @@ use farend_core::quantity::{
 };
 use farend_core::units::Quantity;
 
-/// A unit as case files write it.
+/// A unit as those files write it.
 pub struct Unit {
     /// Its name: the end of an input's name, or the unit of a result.
     pub name: &'static str,
@@ -19,7 +19,7 @@ pub struct Unit {
 macro_rules! units {
     ($( $name:literal = $kind:ident of $type:ident :: $make:ident / $read:ident; )*) => {
         /// All of them.
-        const UNITS: &[Unit] = &[$(
+        pub const UNITS: &[Unit] = &[$(
             Unit {
                 name: $name,
                 make: |number| Quantity::$kind($type::$make(number)),
@@ -57,6 +57,7 @@ units! {
     "ft" = Length of Length::feet / to_feet;
     "m_s" = Velocity of Velocity::metres_per_second / to_metres_per_second;
     "ft_s" = Velocity of Velocity::feet_per_second / to_feet_per_second;
+    "k" = Temperature of Temperature::kelvins / to_kelvins;
     "c" = Temperature of Temperature::celsius / to_celsius;
     "f" = Temperature of Temperature::fahrenheit / to_fahrenheit;
     "m2_s" = Viscosity of Viscosity::square_metres_per_second / to_square_metres_per_second;
