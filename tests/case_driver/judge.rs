@@ -4,9 +4,9 @@ use crate::calculation::Outcome;
 use crate::case::{Case, Refused};
 use crate::check::{Band, Tolerance};
 use crate::inputs::{Input, Point, Problem};
+use crate::quantity::Quantity;
 use crate::units::read;
 use farend_core::fault::{Fault, Rule};
-use farend_core::units::Quantity;
 
 /// What is known of a result.
 #[derive(Clone, Copy, Debug)]

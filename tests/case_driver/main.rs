@@ -6,6 +6,7 @@ mod check;
 mod files;
 mod inputs;
 mod judge;
+mod quantity;
 mod soundness;
 mod units;
 

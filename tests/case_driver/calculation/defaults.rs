@@ -2,11 +2,11 @@
 
 use super::Outcome;
 use crate::inputs::{Point, Problem};
+use crate::quantity::Quantity;
 use farend_core::defaults;
 use farend_core::quantity::Temperature;
 use farend_core::spread::Spread;
 use farend_core::stage::gear::GearKind;
-use farend_core::units::Quantity;
 
 fn three<T: Copy>(spread: Spread<T>, quantity: fn(T) -> Quantity) -> Outcome {
     Outcome::Results(vec![

@@ -2,10 +2,10 @@
 
 use super::Outcome;
 use crate::inputs::{Point, Problem};
+use crate::quantity::Quantity;
 use farend_core::compare::Run;
 use farend_core::route::RouteId;
 use farend_core::stage::{StageKind, StagePhysics};
-use farend_core::units::Quantity;
 use farend_tests::{demo, run};
 
 fn route(point: &Point<'_>, name: &str) -> Result<Run, Problem> {

@@ -2,6 +2,7 @@
 
 use super::Outcome;
 use crate::inputs::{Point, Problem};
+use crate::quantity::Quantity;
 use farend_core::chain::run;
 use farend_core::drive::{Drive, Rate};
 use farend_core::physics::hydraulic as physics;
@@ -12,7 +13,6 @@ use farend_core::stage::motor::Motor;
 use farend_core::stage::pump::{Pump, PumpFlow};
 use farend_core::stage::steering::Steering;
 use farend_core::stage::{Stage, StagePhysics};
-use farend_core::units::Quantity;
 
 fn exact<T: Copy>(value: T) -> Spread<T> {
     Spread::exact(value, Source::Own)
@@ -96,8 +96,8 @@ pub(super) fn pump_and_motor(point: &Point<'_>) -> Result<Outcome, Problem> {
     let delivered = ledger.delivered().ok_or("the motor stands still")?;
     Ok(Outcome::Results(vec![
         ("motor_displacement", Quantity::Displacement(displacement)),
-        ("torque", delivered.effort()),
-        ("speed", delivered.rate.quantity()),
+        ("torque", delivered.effort().into()),
+        ("speed", delivered.rate.quantity().into()),
         ("pump_power", Quantity::Power(ledger.taken())),
         ("motor_power", Quantity::Power(delivered.power)),
     ]))
@@ -123,5 +123,8 @@ pub(super) fn flow_after_steering(point: &Point<'_>) -> Result<Outcome, Problem>
     let pass = steering
         .pass(pumped.rate, Scenario::Likely)
         .map_err(|stall| format!("{stall:?}"))?;
-    Ok(Outcome::Results(vec![("flow", pass.rate.quantity())]))
+    Ok(Outcome::Results(vec![(
+        "flow",
+        pass.rate.quantity().into(),
+    )]))
 }

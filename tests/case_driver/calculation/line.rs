@@ -2,10 +2,10 @@
 
 use super::Outcome;
 use crate::inputs::{Point, Problem};
+use crate::quantity::Quantity;
 use farend_core::physics::line::{self, Pipe};
 use farend_core::physics::oil::Oil;
 use farend_core::quantity::{Density, Flow, Length, Velocity};
-use farend_core::units::Quantity;
 
 pub(super) fn friction_factor(point: &Point<'_>) -> Result<Outcome, Problem> {
     let factor = line::friction_factor(

@@ -8,8 +8,8 @@ mod settings;
 mod shaft;
 
 use crate::inputs::{Point, Problem};
+use crate::quantity::Quantity;
 use farend_core::fault::Fault;
-use farend_core::units::Quantity;
 use serde::de::Error;
 use serde::{Deserialize, Deserializer};
 use std::fmt;

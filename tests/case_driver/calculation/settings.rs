@@ -2,8 +2,8 @@
 
 use super::Outcome;
 use crate::inputs::{Point, Problem};
+use crate::quantity::Quantity;
 use farend_core::settings::{OilSettings, Settings};
-use farend_core::units::Quantity;
 use farend_tests::demo;
 
 /// The settings of a machine of the built-in yard.
