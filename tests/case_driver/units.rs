@@ -75,7 +75,6 @@ units! {
     "in2" = Area of Area::square_inches / to_square_inches;
     "ft2" = Area of Area::square_feet / to_square_feet;
     "l" = Volume of Volume::litres / to_litres;
-    "m3_volume" = Volume of Volume::cubic_metres / to_cubic_metres;
     "gal" = Volume of Volume::us_gallons / to_us_gallons;
     "s" = Time of Time::seconds / to_seconds;
     "min" = Time of Time::minutes / to_minutes;

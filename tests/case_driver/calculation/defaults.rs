@@ -1,20 +1,12 @@
 //! Figures that stand in where a yard has none.
 
-use super::Outcome;
+use super::{Outcome, three};
 use crate::inputs::{Point, Problem};
 use crate::quantity::Quantity;
 use farend_core::defaults;
 use farend_core::quantity::Temperature;
 use farend_core::spread::Spread;
 use farend_core::stage::gear::GearKind;
-
-fn three<T: Copy>(spread: Spread<T>, quantity: fn(T) -> Quantity) -> Outcome {
-    Outcome::Results(vec![
-        ("low", quantity(spread.low)),
-        ("likely", quantity(spread.likely)),
-        ("high", quantity(spread.high)),
-    ])
-}
 
 fn product(a: Spread<f64>, b: Spread<f64>) -> Spread<f64> {
     Spread::new(
