@@ -67,10 +67,12 @@ pub(super) fn tank_capacity(point: &Point<'_>) -> Result<Outcome, Problem> {
     )]))
 }
 
+/// In air of the oil's own temperature, where none is given.
 pub(super) fn warming(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let start = point.get("start")?;
     let warming = Warming {
-        start: point.get("start")?,
-        air: point.get("air")?,
+        start,
+        air: point.get_if_any("air")?.unwrap_or(start),
         heat: point.get("heat")?,
         shed: point.get("shed")?,
         capacity: point.get("capacity")?,
