@@ -186,3 +186,23 @@ where
         power * (1.0 - self.loss * ((at - self.start) / self.step))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn coolant_counts_only_where_charge_air_is_cooled() {
+        let ratio = |exponents, celsius| {
+            let site = Air {
+                coolant: Temperature::celsius(celsius),
+                ..Air::reference()
+            };
+            indicated_ratio(exponents, site)
+        };
+        for exponents in [NATURALLY_ASPIRATED, TURBOCHARGED] {
+            assert_eq!(ratio(exponents, 20.0), ratio(exponents, 60.0));
+        }
+        assert!(ratio(TURBOCHARGED_COOLED, 20.0) > ratio(TURBOCHARGED_COOLED, 60.0));
+    }
+}

@@ -111,6 +111,11 @@ mod tests {
     }
 
     #[test]
+    fn anything_above_zero_is_a_point() {
+        assert!(Curve::new(points(&[(1e-3, 1e-9), (1e9, 1e9)])).is_ok());
+    }
+
+    #[test]
     fn all_faults_of_a_curve_are_found() {
         use CurveFault::{NotPositive, NotRising, TooFew};
         for (list, faults) in [

@@ -69,15 +69,14 @@ impl Grade {
     /// Source: aimsindustrial.com.au, oil viscosity chart, for VG 46 and 68; ISO 3448, from memory,
     /// for the others.
     pub fn at_40(self) -> Spread<Viscosity> {
-        let midpoint = match self {
-            Self::Vg22 => 22.0,
-            Self::Vg32 => 32.0,
-            Self::Vg46 => 46.0,
-            Self::Vg68 => 68.0,
-            Self::Vg100 => 100.0,
+        let (midpoint, source) = match self {
+            Self::Vg22 => (22.0, Source::FromMemory),
+            Self::Vg32 => (32.0, Source::FromMemory),
+            Self::Vg46 => (46.0, Source::ViscosityChart),
+            Self::Vg68 => (68.0, Source::ViscosityChart),
+            Self::Vg100 => (100.0, Source::FromMemory),
         };
-        Spread::new(0.9, 1.0, 1.1, Source::ViscosityChart)
-            .map(|part| Viscosity::centistokes(midpoint * part))
+        Spread::new(0.9, 1.0, 1.1, source).map(|part| Viscosity::centistokes(midpoint * part))
     }
 
     /// A typical mineral oil of the grade, viscosity index about 100.
