@@ -1,10 +1,11 @@
 //! The units of case files and reference figures, each with the core's constructor and reader.
 
+use crate::quantity::Quantity;
 use farend_core::quantity::{
-    AngularSpeed, Density, Displacement, Flow, Length, Power, Pressure, Temperature, Torque,
-    Velocity, Viscosity,
+    AngularSpeed, Area, Conductance, Density, Displacement, Energy, FilmCoefficient, Flow, Force,
+    HeatCapacity, Length, Mass, Power, Pressure, SpecificHeat, Temperature, TemperatureDifference,
+    Time, Torque, Velocity, Viscosity, Volume,
 };
-use farend_core::units::Quantity;
 
 /// A unit as those files write it.
 pub struct Unit {
@@ -37,6 +38,7 @@ units! {
     "kw" = Power of Power::kilowatts / to_kilowatts;
     "hp" = Power of Power::horsepower / to_horsepower;
     "metric_hp" = Power of Power::metric_horsepower / to_metric_horsepower;
+    "btu_h" = Power of Power::btu_per_hour / to_btu_per_hour;
     "rad_s" = Speed of AngularSpeed::radians_per_second / to_radians_per_second;
     "rpm" = Speed of AngularSpeed::rpm / to_rpm;
     "nm" = Torque of Torque::newton_metres / to_newton_metres;
@@ -58,11 +60,39 @@ units! {
     "m_s" = Velocity of Velocity::metres_per_second / to_metres_per_second;
     "ft_s" = Velocity of Velocity::feet_per_second / to_feet_per_second;
     "k" = Temperature of Temperature::kelvins / to_kelvins;
+    "km_h" = Velocity of Velocity::kilometres_per_hour / to_kilometres_per_hour;
+    "mph" = Velocity of Velocity::miles_per_hour / to_miles_per_hour;
     "c" = Temperature of Temperature::celsius / to_celsius;
     "f" = Temperature of Temperature::fahrenheit / to_fahrenheit;
     "m2_s" = Viscosity of Viscosity::square_metres_per_second / to_square_metres_per_second;
     "cst" = Viscosity of Viscosity::centistokes / to_centistokes;
     "kg_m3" = Density of Density::kilograms_per_cubic_metre / to_kilograms_per_cubic_metre;
+    "n" = Force of Force::newtons / to_newtons;
+    "kn" = Force of Force::kilonewtons / to_kilonewtons;
+    "lbf" = Force of Force::pounds_force / to_pounds_force;
+    "kg" = Mass of Mass::kilograms / to_kilograms;
+    "lb" = Mass of Mass::pounds / to_pounds;
+    "m2" = Area of Area::square_metres / to_square_metres;
+    "in2" = Area of Area::square_inches / to_square_inches;
+    "ft2" = Area of Area::square_feet / to_square_feet;
+    "l" = Volume of Volume::litres / to_litres;
+    "gal" = Volume of Volume::us_gallons / to_us_gallons;
+    "s" = Time of Time::seconds / to_seconds;
+    "min" = Time of Time::minutes / to_minutes;
+    "h" = Time of Time::hours / to_hours;
+    "j" = Energy of Energy::joules / to_joules;
+    "kwh" = Energy of Energy::kilowatt_hours / to_kilowatt_hours;
+    "btu" = Energy of Energy::btu / to_btu;
+    "k_degrees" = Difference of TemperatureDifference::kelvins / to_kelvins;
+    "f_degrees" = Difference of TemperatureDifference::fahrenheit_degrees / to_fahrenheit_degrees;
+    "j_k" = HeatCapacity of HeatCapacity::joules_per_kelvin / to_joules_per_kelvin;
+    "j_kg_k" = SpecificHeat of SpecificHeat::joules_per_kilogram_kelvin / to_joules_per_kilogram_kelvin;
+    "kj_kg_k" = SpecificHeat of SpecificHeat::kilojoules_per_kilogram_kelvin / to_kilojoules_per_kilogram_kelvin;
+    "btu_lb_f" = SpecificHeat of SpecificHeat::btu_per_pound_fahrenheit / to_btu_per_pound_fahrenheit;
+    "w_k" = Conductance of Conductance::watts_per_kelvin / to_watts_per_kelvin;
+    "w_m2_k" = Film of FilmCoefficient::watts_per_square_metre_kelvin / to_watts_per_square_metre_kelvin;
+    "btu_h_ft2_f" = Film of FilmCoefficient::btu_per_hour_square_foot_fahrenheit / to_btu_per_hour_square_foot_fahrenheit;
+    "hp_ft2_f" = Film of FilmCoefficient::horsepower_per_square_foot_fahrenheit / to_horsepower_per_square_foot_fahrenheit;
 }
 
 /// The unit of a name.

@@ -14,6 +14,14 @@ use uom::si::f64 as si;
 const INCH: f64 = 0.0254;
 /// One pound force, exact by definition: 0.453 592 37 kg times 9.806 65 m/s².
 const POUND_FORCE: f64 = 4.448_221_615_260_5;
+/// One pound of mass, exact by definition.
+const POUND: f64 = 0.453_592_37;
+/// One international table Btu, exact by definition: 2326 J/kg for a pound.
+const BTU: f64 = 2326.0 * POUND;
+/// One degree Fahrenheit as a difference, exact by definition.
+const FAHRENHEIT_DEGREE: f64 = 1.0 / 1.8;
+/// One hour in seconds.
+const HOUR: f64 = 3600.0;
 /// One US gallon, exact by definition: 231 cubic inches.
 const US_GALLON: f64 = 231.0 * INCH * INCH * INCH;
 
@@ -120,6 +128,7 @@ quantity! {
         horsepower / to_horsepower = 550.0 * 12.0 * INCH * POUND_FORCE;
         // Metric horsepower: 75 kgf·m/s, exact by definition.
         metric_horsepower / to_metric_horsepower = 735.498_75;
+        btu_per_hour / to_btu_per_hour = BTU / HOUR;
     }
 }
 quantity! {
@@ -175,6 +184,8 @@ quantity! {
     Velocity = Velocity, velocity::meter_per_second {
         metres_per_second / to_metres_per_second = 1.0;
         feet_per_second / to_feet_per_second = 12.0 * INCH;
+        kilometres_per_hour / to_kilometres_per_hour = 1e3 / HOUR;
+        miles_per_hour / to_miles_per_hour = 5280.0 * 12.0 * INCH / HOUR;
     }
 }
 quantity! {
@@ -190,8 +201,92 @@ quantity! {
         kilograms_per_cubic_metre / to_kilograms_per_cubic_metre = 1.0;
     }
 }
+quantity! {
+    /// Force, newtons.
+    Force = Force, force::newton {
+        newtons / to_newtons = 1.0;
+        kilonewtons / to_kilonewtons = 1e3;
+        pounds_force / to_pounds_force = POUND_FORCE;
+    }
+}
+quantity! {
+    /// Mass, kilograms.
+    Mass = Mass, mass::kilogram {
+        kilograms / to_kilograms = 1.0;
+        pounds / to_pounds = POUND;
+    }
+}
+quantity! {
+    /// Area, square metres.
+    Area = Area, area::square_meter {
+        square_metres / to_square_metres = 1.0;
+        square_inches / to_square_inches = INCH * INCH;
+        square_feet / to_square_feet = 144.0 * INCH * INCH;
+    }
+}
+quantity! {
+    /// Volume, cubic metres.
+    Volume = Volume, volume::cubic_meter {
+        cubic_metres / to_cubic_metres = 1.0;
+        litres / to_litres = 1e-3;
+        us_gallons / to_us_gallons = US_GALLON;
+    }
+}
+quantity! {
+    /// Time, seconds.
+    Time = Time, time::second {
+        seconds / to_seconds = 1.0;
+        minutes / to_minutes = 60.0;
+        hours / to_hours = HOUR;
+    }
+}
+quantity! {
+    /// Energy, joules.
+    Energy = Energy, energy::joule {
+        joules / to_joules = 1.0;
+        kilowatt_hours / to_kilowatt_hours = 1e3 * HOUR;
+        btu / to_btu = BTU;
+    }
+}
+quantity! {
+    /// Difference of two temperatures, kelvins.
+    TemperatureDifference = TemperatureInterval, temperature_interval::kelvin {
+        kelvins / to_kelvins = 1.0;
+        fahrenheit_degrees / to_fahrenheit_degrees = FAHRENHEIT_DEGREE;
+    }
+}
+quantity! {
+    /// Heat that a body takes up for each kelvin, joules per kelvin.
+    HeatCapacity = HeatCapacity, heat_capacity::joule_per_kelvin {
+        joules_per_kelvin / to_joules_per_kelvin = 1.0;
+    }
+}
+quantity! {
+    /// Heat that a kilogram takes up for each kelvin, joules per kilogram and kelvin.
+    SpecificHeat = SpecificHeatCapacity, specific_heat_capacity::joule_per_kilogram_kelvin {
+        joules_per_kilogram_kelvin / to_joules_per_kilogram_kelvin = 1.0;
+        kilojoules_per_kilogram_kelvin / to_kilojoules_per_kilogram_kelvin = 1e3;
+        btu_per_pound_fahrenheit / to_btu_per_pound_fahrenheit = BTU / (POUND * FAHRENHEIT_DEGREE);
+    }
+}
+quantity! {
+    /// Heat that flows for each kelvin of difference, watts per kelvin.
+    Conductance = ThermalConductance, thermal_conductance::watt_per_kelvin {
+        watts_per_kelvin / to_watts_per_kelvin = 1.0;
+    }
+}
+quantity! {
+    /// Film coefficient: conductance for each square metre, watts per square metre and kelvin.
+    FilmCoefficient = HeatTransfer, heat_transfer::watt_per_square_meter_kelvin {
+        watts_per_square_metre_kelvin / to_watts_per_square_metre_kelvin = 1.0;
+        btu_per_hour_square_foot_fahrenheit / to_btu_per_hour_square_foot_fahrenheit =
+            BTU / (HOUR * 144.0 * INCH * INCH * FAHRENHEIT_DEGREE);
+        horsepower_per_square_foot_fahrenheit / to_horsepower_per_square_foot_fahrenheit =
+            550.0 * POUND_FORCE / (12.0 * INCH * FAHRENHEIT_DEGREE);
+    }
+}
 
-/// Temperature, kelvins. No sums: only differences would make sense.
+/// Temperature, kelvins. No sums: only differences make sense.
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
 pub struct Temperature(si::ThermodynamicTemperature);
 
@@ -232,6 +327,20 @@ impl Temperature {
     }
 }
 
+impl Sub for Temperature {
+    type Output = TemperatureDifference;
+    fn sub(self, other: Self) -> TemperatureDifference {
+        TemperatureDifference::kelvins(self.to_kelvins() - other.to_kelvins())
+    }
+}
+
+impl Add<TemperatureDifference> for Temperature {
+    type Output = Self;
+    fn add(self, difference: TemperatureDifference) -> Self {
+        Self::kelvins(self.to_kelvins() + difference.to_kelvins())
+    }
+}
+
 macro_rules! product {
     ($a:ident * $b:ident = $c:ident) => {
         impl Mul<$b> for $a {
@@ -259,6 +368,22 @@ macro_rules! product {
 product!(Torque * AngularSpeed = Power);
 // P = p·Q
 product!(Pressure * Flow = Power);
+// P = F·v
+product!(Force * Velocity = Power);
+// E = P·t
+product!(Power * Time = Energy);
+// V = Q·t
+product!(Flow * Time = Volume);
+// m = ρ·V
+product!(Density * Volume = Mass);
+// C = m·c
+product!(Mass * SpecificHeat = HeatCapacity);
+// UA = U·A
+product!(FilmCoefficient * Area = Conductance);
+// P = UA·ΔT
+product!(Conductance * TemperatureDifference = Power);
+// C = UA·t
+product!(Conductance * Time = HeatCapacity);
 
 /// Flow of a displacement turned at a speed.
 ///

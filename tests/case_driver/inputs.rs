@@ -1,10 +1,6 @@
 //! What a case feeds into its calculation.
 
-use farend_core::quantity::{
-    AngularSpeed, Density, Displacement, Flow, Length, Power, Pressure, Temperature, Torque,
-    Velocity, Viscosity,
-};
-use farend_core::units::Quantity;
+use farend_tests::quantity::{Kind, Quantity};
 use farend_tests::units::unit;
 use serde::Deserialize;
 use std::cell::RefCell;
@@ -117,39 +113,4 @@ impl<'a> Point<'a> {
         let names = self.inputs.keys().map(String::as_str);
         names.filter(|name| !asked.contains(name)).collect()
     }
-}
-
-/// A type of quantity that an input can have.
-pub trait Kind: Sized {
-    /// The value, where it is of this type.
-    fn of(quantity: Quantity) -> Option<Self>;
-}
-
-macro_rules! kinds {
-    ($( $type:ident = $kind:ident; )*) => {
-        $(
-            impl Kind for $type {
-                fn of(quantity: Quantity) -> Option<Self> {
-                    match quantity {
-                        Quantity::$kind(value) => Some(value),
-                        _ => None,
-                    }
-                }
-            }
-        )*
-    };
-}
-
-kinds! {
-    Power = Power;
-    AngularSpeed = Speed;
-    Torque = Torque;
-    Pressure = Pressure;
-    Flow = Flow;
-    Displacement = Displacement;
-    Length = Length;
-    Velocity = Velocity;
-    Viscosity = Viscosity;
-    Temperature = Temperature;
-    Density = Density;
 }

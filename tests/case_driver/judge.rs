@@ -5,7 +5,7 @@ use crate::case::{Case, Refused};
 use crate::check::{Band, Tolerance};
 use crate::inputs::{Input, Point, Problem};
 use farend_core::fault::{Fault, Rule};
-use farend_core::units::Quantity;
+use farend_tests::quantity::Quantity;
 use farend_tests::units::read;
 
 /// What is known of a result.

@@ -11,6 +11,7 @@ UNITS = {
         "kw": "kilowatt",
         "hp": "horsepower",
         "metric_hp": "metric_horsepower",
+        "btu_h": "Btu_it / hour",
     },
     "rad_s": {"rad_s": "radian / second", "rpm": "revolution / minute"},
     "nm": {
@@ -26,10 +27,34 @@ UNITS = {
     },
     "m3": {"m3": "meter ** 3", "cm3": "centimeter ** 3", "in3": "inch ** 3"},
     "m": {"m": "meter", "mm": "millimeter", "in": "inch", "ft": "foot"},
-    "m_s": {"m_s": "meter / second", "ft_s": "foot / second"},
+    "m_s": {
+        "m_s": "meter / second",
+        "ft_s": "foot / second",
+        "km_h": "kilometer / hour",
+        "mph": "mile / hour",
+    },
     "k": {"k": "kelvin", "c": "degree_Celsius", "f": "degree_Fahrenheit"},
     "m2_s": {"m2_s": "meter ** 2 / second", "cst": "centistokes"},
     "kg_m3": {"kg_m3": "kilogram / meter ** 3"},
+    "n": {"n": "newton", "kn": "kilonewton", "lbf": "pound_force"},
+    "kg": {"kg": "kilogram", "lb": "pound"},
+    "m2": {"m2": "meter ** 2", "in2": "inch ** 2", "ft2": "foot ** 2"},
+    "l": {"l": "liter", "gal": "US_liquid_gallon"},
+    "s": {"s": "second", "min": "minute", "h": "hour"},
+    "j": {"j": "joule", "kwh": "kilowatt_hour", "btu": "Btu_it"},
+    "k_degrees": {"k_degrees": "delta_degree_Celsius", "f_degrees": "delta_degree_Fahrenheit"},
+    "j_k": {"j_k": "joule / kelvin"},
+    "j_kg_k": {
+        "j_kg_k": "joule / kilogram / kelvin",
+        "kj_kg_k": "kilojoule / kilogram / kelvin",
+        "btu_lb_f": "Btu_it / pound / delta_degree_Fahrenheit",
+    },
+    "w_k": {"w_k": "watt / kelvin"},
+    "w_m2_k": {
+        "w_m2_k": "watt / meter ** 2 / kelvin",
+        "btu_h_ft2_f": "Btu_it / hour / foot ** 2 / delta_degree_Fahrenheit",
+        "hp_ft2_f": "horsepower / foot ** 2 / delta_degree_Fahrenheit",
+    },
 }
 
 

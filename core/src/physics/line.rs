@@ -1,8 +1,8 @@
 //! Pressure lost by oil in a hose or a coupler.
 
-use crate::quantity::{Density, Flow, Length, Pressure, Velocity, Viscosity};
+use crate::quantity::{Area, Density, Flow, Length, Pressure, Velocity, Viscosity};
 use core::f64::consts::PI;
-use libm::{log10, pow};
+use libm::{log10, pow, sqrt};
 
 /// Reynolds numbers between which the friction factor is led from laminar to turbulent.
 /// Lower end of the laminar-turbulent transition in pipes: this project's judgement.
@@ -102,4 +102,110 @@ pub fn rated_drop(rated: Pressure, rated_flow: Flow, flow: Flow) -> Pressure {
     let q = flow / rated_flow;
     // Δp = Δp_r·(Q/Q_r)²
     rated * (q * q)
+}
+
+/// Pressure lost in a fitting.
+///
+/// Equation: Δp = K·ρ·v²/2. Units: SI; ratio. Valid range: K and v from 0, turbulent flow.
+/// Source: definition of the loss coefficient.
+pub fn fitting_drop(k: f64, density: Density, velocity: Velocity) -> Pressure {
+    let v = velocity.to_si();
+    // Δp = K·ρ·v²/2
+    Pressure::pascals(k * density.to_si() * v * v / 2.0)
+}
+
+/// Flow through a sharp-edged orifice.
+///
+/// Equation: Q = C·A·√(2·Δp/ρ). Units: SI; ratio. Valid range: Δp from 0, ρ above zero, C 0.6 to 1.
+/// Source: general fluid mechanics; worked example Esposito 8.4.
+pub fn orifice_flow(area: Area, coefficient: f64, drop: Pressure, density: Density) -> Flow {
+    let velocity = sqrt(2.0 * drop.to_si() / density.to_si());
+    // Q = C·A·√(2·Δp/ρ)
+    Flow::cubic_metres_per_second(coefficient * area.to_si() * velocity)
+}
+
+/// Bore in which a flow runs at a velocity.
+///
+/// Equation: d = √(4·Q/(π·v)). Units: SI. Valid range: Q from 0, v above zero.
+/// Source: definition of the mean velocity; worked example Esposito 10.1.
+pub fn bore_for(flow: Flow, velocity: Velocity) -> Length {
+    // d = √(4·Q/(π·v))
+    Length::metres(sqrt(4.0 * flow.to_si() / (PI * velocity.to_si())))
+}
+
+/// What a line is for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum LineKind {
+    /// From the tank to the pump.
+    Suction,
+    /// Back to the tank.
+    Return,
+    /// Under this working pressure.
+    Pressure(Pressure),
+}
+
+/// How a velocity suits a line.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum VelocityAdvice {
+    /// Below the usual band: a larger line than needed, which does no harm.
+    Slow,
+    /// Within the usual band.
+    Usual,
+    /// Above it: loss and noise, at a pump's inlet also wear.
+    Fast,
+}
+
+impl LineKind {
+    /// The usual band of velocities.
+    ///
+    /// Source: a distributor's page for suction, return, medium and high pressure;
+    /// flowprod.com/technicalinfo.htm for the working pressures between them.
+    pub fn usual_velocities(self) -> (Velocity, Velocity) {
+        let (from, to) = match self {
+            Self::Suction => (2.0, 4.0),
+            Self::Return => (10.0, 15.0),
+            Self::Pressure(working) if working <= Pressure::psi(500.0) => (10.0, 15.0),
+            Self::Pressure(working) if working <= Pressure::psi(3000.0) => (15.0, 20.0),
+            Self::Pressure(_) => (20.0, 25.0),
+        };
+        (
+            Velocity::feet_per_second(from),
+            Velocity::feet_per_second(to),
+        )
+    }
+
+    /// Where a velocity lies about the usual band, whose ends count as usual.
+    pub fn advice(self, velocity: Velocity) -> VelocityAdvice {
+        let (from, to) = self.usual_velocities();
+        if velocity < from {
+            VelocityAdvice::Slow
+        } else if velocity <= to {
+            VelocityAdvice::Usual
+        } else {
+            VelocityAdvice::Fast
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_velocity_gets_its_advice() {
+        use VelocityAdvice::{Fast, Slow, Usual};
+        for (kind, feet_per_second, advice) in [
+            (LineKind::Suction, 1.9, Slow),
+            (LineKind::Suction, 2.0, Usual),
+            (LineKind::Suction, 4.0, Usual),
+            (LineKind::Suction, 4.1, Fast),
+            (LineKind::Return, 9.9, Slow),
+            (LineKind::Return, 15.1, Fast),
+            (LineKind::Pressure(Pressure::psi(2500.0)), 20.0, Usual),
+            (LineKind::Pressure(Pressure::psi(3500.0)), 26.0, Fast),
+        ] {
+            let velocity = Velocity::feet_per_second(feet_per_second);
+            assert_eq!(kind.advice(velocity), advice, "{kind:?} {feet_per_second}");
+        }
+    }
 }

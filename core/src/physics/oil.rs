@@ -1,6 +1,9 @@
 //! Mineral oil over temperature.
 
 use crate::quantity::{Density, Temperature, Viscosity};
+use crate::source::Source;
+use crate::spread::Spread;
+use crate::words::words;
 use libm::{log10, pow};
 
 /// An oil as its sheet gives it.
@@ -41,5 +44,67 @@ impl Oil {
     pub fn density(&self, temperature: Temperature) -> Density {
         // ρ = ρ₁₅·(1 − α·(t − 15 °C))
         self.density_at_15 * (1.0 - GROWTH * (temperature.to_celsius() - 15.0))
+    }
+}
+
+words! {
+    /// A grade of ISO 3448.
+    Grade {
+        /// ISO VG 22.
+        Vg22 = "iso-vg-22",
+        /// ISO VG 32.
+        Vg32 = "iso-vg-32",
+        /// ISO VG 46.
+        Vg46 = "iso-vg-46",
+        /// ISO VG 68.
+        Vg68 = "iso-vg-68",
+        /// ISO VG 100.
+        Vg100 = "iso-vg-100",
+    }
+}
+
+impl Grade {
+    /// Viscosity at 40 °C: the grade's midpoint, and a tenth below and above.
+    ///
+    /// Source: aimsindustrial.com.au, oil viscosity chart, for VG 46 and 68; ISO 3448, from memory,
+    /// for the others.
+    pub fn at_40(self) -> Spread<Viscosity> {
+        let (midpoint, source) = match self {
+            Self::Vg22 => (22.0, Source::FromMemory),
+            Self::Vg32 => (32.0, Source::FromMemory),
+            Self::Vg46 => (46.0, Source::ViscosityChart),
+            Self::Vg68 => (68.0, Source::ViscosityChart),
+            Self::Vg100 => (100.0, Source::FromMemory),
+        };
+        Spread::new(0.9, 1.0, 1.1, source).map(|part| Viscosity::centistokes(midpoint * part))
+    }
+
+    /// A typical mineral oil of the grade, viscosity index about 100.
+    ///
+    /// Source: viscosity at 100 °C and density from memory.
+    pub fn typical(self) -> Oil {
+        let at_100 = match self {
+            Self::Vg22 => 4.3,
+            Self::Vg32 => 5.4,
+            Self::Vg46 => 6.8,
+            Self::Vg68 => 8.7,
+            Self::Vg100 => 11.2,
+        };
+        Oil {
+            at_40: self.at_40().likely,
+            at_100: Viscosity::centistokes(at_100),
+            density_at_15: Density::kilograms_per_cubic_metre(870.0),
+        }
+    }
+}
+
+/// A typical fluid for a tractor's transmission and hydraulics: 60 cSt at 40 °C, 9.4 cSt at 100 °C.
+///
+/// Source: from memory, density too.
+pub fn tractor_fluid() -> Oil {
+    Oil {
+        at_40: Viscosity::centistokes(60.0),
+        at_100: Viscosity::centistokes(9.4),
+        density_at_15: Density::kilograms_per_cubic_metre(880.0),
     }
 }

@@ -1,20 +1,12 @@
 //! Figures that stand in where a yard has none.
 
-use super::Outcome;
+use super::{Outcome, three};
 use crate::inputs::{Point, Problem};
 use farend_core::defaults;
 use farend_core::quantity::Temperature;
 use farend_core::spread::Spread;
 use farend_core::stage::gear::GearKind;
-use farend_core::units::Quantity;
-
-fn three<T: Copy>(spread: Spread<T>, quantity: fn(T) -> Quantity) -> Outcome {
-    Outcome::Results(vec![
-        ("low", quantity(spread.low)),
-        ("likely", quantity(spread.likely)),
-        ("high", quantity(spread.high)),
-    ])
-}
+use farend_tests::quantity::Quantity;
 
 fn product(a: Spread<f64>, b: Spread<f64>) -> Spread<f64> {
     Spread::new(

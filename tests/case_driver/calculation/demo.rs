@@ -5,7 +5,7 @@ use crate::inputs::{Point, Problem};
 use farend_core::compare::Run;
 use farend_core::route::RouteId;
 use farend_core::stage::{StageKind, StagePhysics};
-use farend_core::units::Quantity;
+use farend_tests::quantity::Quantity;
 use farend_tests::{demo, run};
 
 fn route(point: &Point<'_>, name: &str) -> Result<Run, Problem> {

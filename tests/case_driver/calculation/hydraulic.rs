@@ -12,8 +12,8 @@ use farend_core::stage::Stage;
 use farend_core::stage::motor::Motor;
 use farend_core::stage::pump::{Pump, PumpSize};
 use farend_core::stage::steering::Steering;
-use farend_core::units::Quantity;
 use farend_tests::most;
+use farend_tests::quantity::Quantity;
 
 fn exact<T: Copy>(value: T) -> Spread<T> {
     Spread::exact(value, Source::Own)
@@ -82,7 +82,10 @@ pub(super) fn pump_flow(point: &Point<'_>) -> Result<Outcome, Problem> {
         Corner::LIKELY,
     );
     let delivered = ledger.delivered().ok_or("the pump gives nothing")?;
-    Ok(Outcome::Results(vec![("flow", delivered.rate.quantity())]))
+    Ok(Outcome::Results(vec![(
+        "flow",
+        delivered.rate.quantity().into(),
+    )]))
 }
 
 /// A motor, without losses where none are given.
@@ -140,8 +143,8 @@ pub(super) fn pump_and_motor(point: &Point<'_>) -> Result<Outcome, Problem> {
     let delivered = ledger.delivered().ok_or("the motor stands still")?;
     Ok(Outcome::Results(vec![
         ("motor_displacement", Quantity::Displacement(displacement)),
-        ("torque", delivered.effort()),
-        ("speed", delivered.rate.quantity()),
+        ("torque", delivered.effort().into()),
+        ("speed", delivered.rate.quantity().into()),
         ("pump_power", Quantity::Power(ledger.taken())),
         ("motor_power", Quantity::Power(delivered.power)),
     ]))
@@ -167,5 +170,8 @@ pub(super) fn flow_after_steering(point: &Point<'_>) -> Result<Outcome, Problem>
         Corner::LIKELY,
     );
     let delivered = ledger.delivered().ok_or("steering takes it all")?;
-    Ok(Outcome::Results(vec![("flow", delivered.rate.quantity())]))
+    Ok(Outcome::Results(vec![(
+        "flow",
+        delivered.rate.quantity().into(),
+    )]))
 }

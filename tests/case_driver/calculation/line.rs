@@ -2,10 +2,12 @@
 
 use super::Outcome;
 use crate::inputs::{Point, Problem};
-use farend_core::physics::line::{self, Pipe};
-use farend_core::physics::oil::Oil;
+use farend_core::physics::coupler::CouplerSize;
+use farend_core::physics::line::{self, LineKind, Pipe};
+use farend_core::physics::oil::{self, Grade, Oil};
+use farend_core::physics::suction;
 use farend_core::quantity::{Density, Flow, Length, Velocity};
-use farend_core::units::Quantity;
+use farend_tests::quantity::Quantity;
 
 pub(super) fn friction_factor(point: &Point<'_>) -> Result<Outcome, Problem> {
     let factor = line::friction_factor(
@@ -89,4 +91,96 @@ fn smooth(bore: Length, length: Length) -> Pipe {
         length,
         relative_roughness: 0.0,
     }
+}
+
+pub(super) fn fitting_drop(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let drop = line::fitting_drop(
+        point.number("k")?,
+        point.get("density")?,
+        point.get("velocity")?,
+    );
+    Ok(Outcome::Results(vec![("drop", Quantity::Pressure(drop))]))
+}
+
+pub(super) fn orifice_flow(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let flow = line::orifice_flow(
+        point.get("area")?,
+        point.number("coefficient")?,
+        point.get("drop")?,
+        point.get("density")?,
+    );
+    Ok(Outcome::Results(vec![("flow", Quantity::Flow(flow))]))
+}
+
+pub(super) fn bore_for(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let bore = line::bore_for(point.get("flow")?, point.get("velocity")?);
+    Ok(Outcome::Results(vec![("bore", Quantity::Length(bore))]))
+}
+
+pub(super) fn usual_velocities(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let kind = match point.text("line")? {
+        "suction" => LineKind::Suction,
+        "return" => LineKind::Return,
+        "pressure" => LineKind::Pressure(point.get("working")?),
+        other => return Err(format!("{other} is no line")),
+    };
+    let (from, to) = kind.usual_velocities();
+    Ok(Outcome::Results(vec![
+        ("from", Quantity::Velocity(from)),
+        ("to", Quantity::Velocity(to)),
+    ]))
+}
+
+pub(super) fn coupler_size(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let size = match point.text("size")? {
+        "12.5" => CouplerSize::Size12,
+        "20" => CouplerSize::Size20,
+        other => return Err(format!("{other} is no size")),
+    };
+    let (flow, drop) = size.rated();
+    Ok(Outcome::Results(vec![
+        ("flow", Quantity::Flow(flow)),
+        ("highest_drop", Quantity::Pressure(drop)),
+    ]))
+}
+
+pub(super) fn suction(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let inlet = suction::inlet_pressure(
+        point.get("atmosphere")?,
+        point.get("line_drop")?,
+        point.get("density")?,
+        point.get("lift")?,
+    );
+    Ok(Outcome::Results(vec![
+        ("inlet", Quantity::Pressure(inlet)),
+        (
+            "over_the_lowest",
+            Quantity::Ratio(inlet / suction::lowest_inlet()),
+        ),
+    ]))
+}
+
+pub(super) fn oil_grade(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let word = point.text("grade")?;
+    let mut grades = Grade::ALL.iter();
+    let grade = grades
+        .find(|grade| grade.word() == word)
+        .ok_or_else(|| format!("{word} is no grade"))?;
+    let (band, oil) = (grade.at_40(), grade.typical());
+    Ok(Outcome::Results(vec![
+        ("thinnest", Quantity::Viscosity(band.low)),
+        ("thickest", Quantity::Viscosity(band.high)),
+        ("at_40", Quantity::Viscosity(oil.at_40)),
+        ("at_100", Quantity::Viscosity(oil.at_100)),
+        ("density", Quantity::Density(oil.density_at_15)),
+    ]))
+}
+
+pub(super) fn tractor_fluid(_: &Point<'_>) -> Result<Outcome, Problem> {
+    let oil = oil::tractor_fluid();
+    Ok(Outcome::Results(vec![
+        ("at_40", Quantity::Viscosity(oil.at_40)),
+        ("at_100", Quantity::Viscosity(oil.at_100)),
+        ("density", Quantity::Density(oil.density_at_15)),
+    ]))
 }

@@ -2,14 +2,19 @@
 
 mod defaults;
 mod demo;
+mod engine;
+mod gearing;
+mod heat;
 mod hydraulic;
+mod joint;
 mod line;
 mod settings;
 mod shaft;
 
 use crate::inputs::{Point, Problem};
 use farend_core::fault::Fault;
-use farend_core::units::Quantity;
+use farend_core::spread::Spread;
+use farend_tests::quantity::Quantity;
 use serde::de::Error;
 use serde::{Deserialize, Deserializer};
 use std::fmt;
@@ -20,6 +25,15 @@ pub enum Outcome {
     Results(Vec<(&'static str, Quantity)>),
     /// Why its input isn't taken.
     Refused(Vec<Fault>),
+}
+
+/// Low, likely and high.
+fn three<T: Copy>(spread: Spread<T>, quantity: fn(T) -> Quantity) -> Outcome {
+    Outcome::Results(vec![
+        ("low", quantity(spread.low)),
+        ("likely", quantity(spread.likely)),
+        ("high", quantity(spread.high)),
+    ])
 }
 
 type Calculate = fn(&Point<'_>) -> Result<Outcome, Problem>;
@@ -63,6 +77,45 @@ table! {
     line::line_drop;
     line::rated_drop;
     line::oil_viscosity;
+    line::fitting_drop;
+    line::orifice_flow;
+    line::bore_for;
+    line::usual_velocities;
+    line::coupler_size;
+    line::suction;
+    line::oil_grade;
+    line::tractor_fluid;
+    engine::net_power;
+    engine::curve_power;
+    engine::derated;
+    engine::saturation_pressure;
+    engine::standard_pressure;
+    engine::plainly_derated;
+    engine::driving_power;
+    engine::default_driving;
+    joint::joint_ratio;
+    joint::joint_total_fluctuation;
+    joint::joint_angle;
+    joint::two_joints;
+    joint::joint_efficiency;
+    joint::joint_angles;
+    gearing::worm;
+    gearing::gear_heat;
+    gearing::slip_clutch;
+    gearing::slip_clutch_above;
+    gearing::shaft_type;
+    gearing::hitch;
+    gearing::rear_share;
+    gearing::throwing;
+    heat::energy;
+    heat::tank_loss;
+    heat::steady_oil;
+    heat::oil_after_drop;
+    heat::tank_capacity;
+    heat::warming;
+    heat::cooler;
+    heat::tank_for;
+    heat::tank_surface;
     defaults::default_gear;
     defaults::default_pump;
     defaults::default_motor;

@@ -3,8 +3,8 @@
 use super::Outcome;
 use crate::inputs::{Point, Problem};
 use farend_core::settings::{OilSettings, Settings};
-use farend_core::units::Quantity;
 use farend_tests::demo;
+use farend_tests::quantity::Quantity;
 
 /// The settings of a machine of the built-in yard.
 pub(super) fn settings(point: &Point<'_>) -> Result<Outcome, Problem> {

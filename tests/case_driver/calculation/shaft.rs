@@ -9,8 +9,8 @@ use farend_core::quantity::{AngularSpeed, Power, Torque};
 use farend_core::source::Source;
 use farend_core::spread::{Corner, Scenario, Spread};
 use farend_core::stage::Stage;
-use farend_core::units::Quantity;
 use farend_tests::most;
+use farend_tests::quantity::Quantity;
 
 pub(super) fn convert(point: &Point<'_>) -> Result<Outcome, Problem> {
     let quantity = point.quantity("from")?.ok_or("from is missing")?;
@@ -32,7 +32,7 @@ pub(super) fn shaft_torque(point: &Point<'_>) -> Result<Outcome, Problem> {
         rate: Rate::Turning(point.get("speed")?),
         power: point.get("power")?,
     };
-    Ok(Outcome::Results(vec![("torque", drive.effort())]))
+    Ok(Outcome::Results(vec![("torque", drive.effort().into())]))
 }
 
 pub(super) fn joint_speeds(point: &Point<'_>) -> Result<Outcome, Problem> {

@@ -1,0 +1,59 @@
+//! Three-point hitch categories, and weight on the rear axle.
+
+use crate::quantity::{Force, Length, Power};
+
+/// A category of three-point hitch.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Category {
+    /// Category 1.
+    One,
+    /// Category 2.
+    Two,
+    /// Category 3.
+    Three,
+    /// Category 4, narrow.
+    FourNarrow,
+}
+
+impl Category {
+    /// From the smallest.
+    pub const ALL: [Self; 4] = [Self::One, Self::Two, Self::Three, Self::FourNarrow];
+
+    /// Diameter of the lower link pins.
+    ///
+    /// Source: makers' tables citing ISO 730-1; category 1 from memory.
+    pub fn lower_pin(self) -> Length {
+        Length::millimetres(match self {
+            Self::One => 22.0,
+            Self::Two => 28.0,
+            Self::Three => 36.6,
+            Self::FourNarrow => 50.8,
+        })
+    }
+
+    /// Highest PTO power of a tractor with it.
+    ///
+    /// Source: makers' tables citing ISO 730-1; category 1 from memory.
+    pub fn highest_power(self) -> Power {
+        Power::kilowatts(match self {
+            Self::One => 48.0,
+            Self::Two => 92.0,
+            Self::Three => 185.0,
+            Self::FourNarrow => 350.0,
+        })
+    }
+}
+
+/// Least part of the whole weight that the rear axle must keep with a full loader.
+///
+/// Source: a loader maker's page.
+pub const LEAST_REAR_SHARE: f64 = 0.2;
+
+/// Part of the whole weight on the rear axle.
+///
+/// Equation: share = W_r/(W_f + W_r). Units: ratio. Valid range: the sum above zero.
+/// Source: definition; to be held against [`LEAST_REAR_SHARE`].
+pub fn rear_share(front: Force, rear: Force) -> f64 {
+    // share = W_r/(W_f + W_r)
+    rear / (front + rear)
+}
