@@ -1,5 +1,6 @@
 //! All six routes of one machine and one implement beside each other.
 
+use crate::budget::Budget;
 use crate::chain::{Ledger, Running};
 use crate::drive::{Limit, Rate, Stall};
 use crate::fault::Fault;
@@ -22,6 +23,8 @@ pub struct Comparison {
     pub engine_speed: AngularSpeed,
     /// The engine's net power at that speed.
     pub engine: Spread<Power>,
+    /// What air and driving take of it.
+    pub budget: Budget,
     /// What the job needs at the rotor.
     pub need: Spread<Power>,
     /// The routes, in the order of [`RouteId::ALL`].
@@ -137,10 +140,12 @@ pub fn compare(
     settings: &Settings,
 ) -> Result<Comparison, Vec<Fault>> {
     settings.check(machine)?;
-    let engine_speed = settings.engine_speed_for(machine);
+    let ground_speed = settings.ground_speed_for(implement);
+    let budget = Budget::at(machine, implement, settings, ground_speed);
     Ok(Comparison {
-        engine_speed,
-        engine: machine.engine.net_at(engine_speed),
+        engine_speed: budget.speed,
+        engine: budget.net,
+        budget,
         need: implement.need,
         routes: RouteId::ALL
             .iter()

@@ -1,7 +1,7 @@
 //! Figures used where a yard has none of its own: each low, likely and high, with its source.
 
-use crate::physics::oil::Oil;
-use crate::quantity::{AngularSpeed, Density, Flow, Power, Pressure, Temperature, Viscosity};
+use crate::physics::oil::{Grade, Oil};
+use crate::quantity::{AngularSpeed, Flow, Power, Pressure, Temperature, Viscosity};
 use crate::source::Source;
 use crate::spread::Spread;
 use crate::stage::gear::GearKind;
@@ -50,24 +50,40 @@ pub fn coupler_flow() -> Flow {
     Flow::litres_per_minute(45.0)
 }
 
-/// The oil: ISO VG 46, 46 cSt at 40 °C (viscosity chart) and 6.8 cSt at 100 °C (from memory), 870
-/// kg/m³ at 15 °C (from memory).
+/// The oil: ISO VG 46.
 pub fn oil() -> Oil {
-    Oil {
-        at_40: Viscosity::centistokes(46.0),
-        at_100: Viscosity::centistokes(6.8),
-        density_at_15: Density::kilograms_per_cubic_metre(870.0),
-    }
+    Grade::Vg46.typical()
 }
+
+/// Net power over gross power: the lower PTO ratio for gross over the higher one for net, 0.83 to
+/// 0.90 (ASABE D497, from memory); the range about it is this project's judgement.
+pub const NET_OF_GROSS: Spread<f64> = Spread::new(0.90, 0.92, 0.95, Source::FromMemory);
+
+/// Torque at which a low-speed motor starts, as a part of V·Δp/2π.
+pub const MOTOR_STARTING: Spread<f64> = Spread::new(0.75, 0.80, 0.90, Source::StartingNote);
+
+/// Temperature of the air: this project's judgement.
+pub fn air_temperature() -> Temperature {
+    Temperature::celsius(15.0)
+}
+
+/// Temperature that the oil must not pass: from memory; many makers say less.
+pub fn hottest_oil() -> Temperature {
+    Temperature::celsius(80.0)
+}
+
+/// Minutes of a pump's flow that its tank holds where it isn't known: the least and the usual, and
+/// this project's judgement between.
+pub const TANK_MINUTES: Spread<f64> = Spread::new(1.0, 1.5, 3.0, Source::TankRules);
 
 /// Temperature of the oil at work: this project's judgement.
 pub fn oil_temperature() -> Temperature {
     Temperature::celsius(50.0)
 }
 
-/// Viscosity of the oil: its grade allows a tenth more or less.
-pub fn viscosity(temperature: Temperature) -> Spread<Viscosity> {
-    let likely = oil().viscosity(temperature);
+/// Viscosity of an oil: its grade allows a tenth more or less.
+pub fn viscosity(oil: &Oil, temperature: Temperature) -> Spread<Viscosity> {
+    let likely = oil.viscosity(temperature);
     Spread::new(0.9, 1.0, 1.1, Source::ViscosityChart).map(|part| likely * part)
 }
 

@@ -2,11 +2,16 @@
 
 use crate::defaults;
 use crate::drive::Limit;
-use crate::quantity::{AngularSpeed, Displacement, Flow, Power, Pressure};
+use crate::measure::{Measure, Swath};
+use crate::physics::driving;
+use crate::quantity::{
+    AngularSpeed, Displacement, Flow, Force, Length, Mass, Power, Pressure, Velocity,
+};
 use crate::source::Source;
-use crate::spread::Spread;
+use crate::spread::{Axis, Corner, Spread};
 use crate::stage::gear::{Gear, GearKind, GearRole};
 use crate::words::words;
+use libm::pow;
 
 /// An implement with a rotor, checked.
 #[derive(Clone, Debug, PartialEq)]
@@ -25,6 +30,92 @@ pub struct Implement {
     pub shafts: Vec<InputShaft>,
     /// Motor by which it can be driven.
     pub motor: Option<InputMotor>,
+    /// What its work takes, where that is known.
+    pub work: Option<Work>,
+    /// How it is taken over the ground, where it is.
+    pub travel: Option<Travel>,
+    /// Its mass.
+    pub mass: Option<Mass>,
+}
+
+/// What an implement's work takes.
+///
+/// At a rotor speed n and a work rate w it takes P = P₀·x² + e·w·xᵐ with x = n/n_r: what idles
+/// grows with the square of the speed (this project's judgement, between friction and fans), what
+/// a unit of work takes with the square for throwers, whose load leaves at the rotor's speed, and
+/// not at all for others (this project's judgement).
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Work {
+    /// What the work is measured in.
+    pub measure: Measure,
+    /// Power at the rotor when it turns at rated speed and does nothing.
+    pub idle: Spread<Power>,
+    /// Energy at the rotor for each SI unit of work (J/kg, J/m², J/m³, J/m) at rated speed.
+    pub energy: Spread<f64>,
+    /// m, the power of the rotor's speed that a unit of work grows with.
+    pub grows: f64,
+    /// Width, depth and density.
+    pub swath: Swath,
+}
+
+impl Work {
+    /// Power that a work rate takes at a part of the rated rotor speed.
+    ///
+    /// Equation: P = P₀·x² + e·w·xᵐ. Units: SI. Valid range: rate from 0, x above 0.
+    /// Source: this project's judgement, see [`Work`].
+    pub fn power(&self, corner: Corner, rate: f64, x: f64) -> Power {
+        // P = P₀·x² + e·w·xᵐ
+        let idle = corner.of(Axis::Burden, &self.idle) * (x * x);
+        let energy = corner.of(Axis::Burden, &self.energy);
+        idle + Power::watts(energy * rate * pow(x, self.grows))
+    }
+
+    /// Work rate that a power keeps up: none where it doesn't even turn the empty rotor.
+    ///
+    /// Equation: w = (P − P₀·x²)/(e·xᵐ), not below 0. Units: SI. Valid range: x above 0.
+    /// Source: [`Self::power`] solved for w.
+    pub fn rate(&self, corner: Corner, power: Power, x: f64) -> f64 {
+        let idle = corner.of(Axis::Burden, &self.idle) * (x * x);
+        let energy = corner.of(Axis::Burden, &self.energy);
+        // w = (P − P₀·x²)/(e·xᵐ)
+        (power - idle).max(Power::ZERO).to_watts() / (energy * pow(x, self.grows))
+    }
+}
+
+/// How an implement is taken over the ground.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Travel {
+    /// The usual speed.
+    pub usual: Velocity,
+    /// The highest speed at which the work is still done well.
+    pub highest: Velocity,
+    /// What the ground is.
+    pub ground: Ground,
+    /// What the work pushes back with.
+    pub pushing: Spread<Force>,
+}
+
+words! {
+    /// What is driven on.
+    Ground {
+        /// Asphalt, gravel, frozen ground.
+        Firm = "firm",
+        /// Grass or a field.
+        Grass = "grass",
+        /// Loose snow or soft ground.
+        Loose = "loose",
+    }
+}
+
+impl Ground {
+    /// Rolling resistance coefficient of wheels.
+    pub fn rolling(self) -> Spread<f64> {
+        match self {
+            Self::Firm => driving::ROLLING_FIRM,
+            Self::Grass => driving::ROLLING_GRASS,
+            Self::Loose => driving::ROLLING_LOOSE,
+        }
+    }
 }
 
 words! {
@@ -58,6 +149,8 @@ pub struct Rotor {
     pub lowest: AngularSpeed,
     /// Highest speed allowed.
     pub highest: AngularSpeed,
+    /// Diameter over its tips, where known.
+    pub diameter: Option<Length>,
 }
 
 words! {
@@ -100,6 +193,8 @@ pub struct InputMotor {
     pub volumetric: Spread<f64>,
     /// Hydro-mechanical efficiency.
     pub hydro_mechanical: Spread<f64>,
+    /// Torque at which it starts, as a part of V·Δp/2π.
+    pub starting: Spread<f64>,
 }
 
 impl Implement {
@@ -111,6 +206,7 @@ impl Implement {
             efficiency: Spread::exact(1.0, Source::Judgement),
             // T_r = P_r/ω
             rating: Some((rating.map(|power| power / shaft.speed), Limit::Implement)),
+            angle: None,
         });
         let ratio = self.rotor.rated / shaft.speed;
         input
@@ -132,5 +228,6 @@ fn steps(kinds: &[GearKind], ratio: f64) -> impl Iterator<Item = Gear> {
         ratio: if place == 0 { ratio } else { 1.0 },
         efficiency: defaults::gear_efficiency(*kind),
         rating: None,
+        angle: None,
     })
 }

@@ -1,7 +1,9 @@
 //! Hardware that a route needs beside machine and implement.
 
+use crate::machine::Reservoir;
 use crate::physics::line::Pipe;
-use crate::quantity::{AngularSpeed, Displacement, Flow, Pressure};
+use crate::physics::oil::Oil;
+use crate::quantity::{AngularSpeed, Displacement, Flow, Length, Pressure};
 use crate::route::RouteId;
 use crate::spread::Spread;
 use crate::stage::gear::Gear;
@@ -41,6 +43,21 @@ pub struct KitPump {
     pub hydro_mechanical: Spread<f64>,
     /// Pressure that its open valve takes at the pump's flow at the PTO's rated speed.
     pub valve: Spread<Pressure>,
+    /// The line to it.
+    pub suction: Option<Suction>,
+    /// Its tank.
+    pub reservoir: Reservoir,
+    /// Its oil.
+    pub oil: Oil,
+}
+
+/// A pump's suction line.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Suction {
+    /// Bore and length.
+    pub line: Pipe,
+    /// How far the pump stands above the oil, negative below it.
+    pub lift: Length,
 }
 
 /// A pair of hoses that a kit brings.
@@ -56,6 +73,8 @@ pub struct KitHoses {
     pub coupler_drop: Spread<Pressure>,
     /// That rated flow.
     pub coupler_flow: Flow,
+    /// Loss coefficients K of elbows and adapters added up, one way.
+    pub fittings: f64,
 }
 
 impl KitHoses {
@@ -67,6 +86,7 @@ impl KitHoses {
             couplers: self.couplers,
             coupler_drop: self.coupler_drop,
             coupler_flow: self.coupler_flow,
+            fittings: self.fittings,
         }
     }
 }

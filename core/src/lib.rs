@@ -23,15 +23,18 @@
     )
 )]
 
+pub mod budget;
 pub mod chain;
 pub mod compare;
 pub mod defaults;
+pub mod defaults_work;
 pub mod drive;
 pub mod fault;
 pub mod formula;
 pub mod implement;
 pub mod kit;
 pub mod machine;
+pub mod measure;
 pub mod physics;
 pub mod quantity;
 pub mod root;
@@ -45,4 +48,5 @@ pub mod state;
 pub mod sweep;
 pub mod units;
 mod words;
+
 pub mod yard;

@@ -2,8 +2,13 @@
 
 use crate::defaults;
 use crate::drive::Limit;
-use crate::physics::engine::net_power_at;
-use crate::quantity::{AngularSpeed, Flow, Power, Pressure};
+use crate::physics::derate::{self, Air};
+use crate::physics::driving;
+use crate::physics::engine::{Curve, net_power_at};
+use crate::physics::oil::Oil;
+use crate::quantity::{
+    AngularSpeed, Conductance, Flow, Length, Mass, Power, Pressure, Temperature, Volume,
+};
 use crate::spread::Spread;
 use crate::stage::gear::{Gear, GearRole};
 use crate::words::words;
@@ -25,6 +30,32 @@ pub struct Machine {
     pub mid_pto: Option<Pto>,
     /// Its outlets for implements.
     pub circuits: Vec<Circuit>,
+    /// The oil in them.
+    pub oil: Oil,
+    /// Its mass, ready to work but without an implement.
+    pub mass: Option<Mass>,
+    /// What drives its wheels.
+    pub transmission: Transmission,
+}
+
+words! {
+    /// What drives a machine's wheels.
+    Transmission {
+        /// Gears.
+        Gear = "gear",
+        /// Pump and motor.
+        Hydrostatic = "hydrostatic",
+    }
+}
+
+impl Transmission {
+    /// Its efficiency, from the engine to the ground's edge of the wheels.
+    pub fn efficiency(self) -> Spread<f64> {
+        match self {
+            Self::Gear => driving::GEAR_TRANSMISSION,
+            Self::Hydrostatic => driving::HYDROSTATIC_TRANSMISSION,
+        }
+    }
 }
 
 words! {
@@ -46,12 +77,65 @@ pub struct Engine {
     pub rated: AngularSpeed,
     /// Lowest speed under load.
     pub lowest: AngularSpeed,
+    /// Power over speed, where it's known: from the lowest to the rated speed at least.
+    pub curve: Option<Curve>,
+    /// How it gets its air.
+    pub aspiration: Aspiration,
 }
+
+words! {
+    /// How an engine gets its air.
+    Aspiration {
+        /// It draws it in.
+        Natural = "natural",
+        /// A turbocharger.
+        Turbo = "turbo",
+        /// A turbocharger with a charge cooler.
+        TurboCooled = "turbo_cooled",
+    }
+}
+
+/// Mechanical efficiency of an engine at rated power: from memory.
+pub const MECHANICAL_EFFICIENCY: f64 = 0.85;
+
+/// Relative humidity of the air where an engine works: this project's judgement.
+pub const HUMIDITY: f64 = 0.5;
 
 impl Engine {
     /// Net power at a speed between the lowest and the rated one.
+    ///
+    /// Equation: P = P_r·c(n)/c(n_r) with the curve c where there is one, else the default shape.
+    /// Units: SI. Valid range: as said. Source: that of the curve.
     pub fn net_at(&self, speed: AngularSpeed) -> Spread<Power> {
-        self.net.map(|rated| net_power_at(rated, self.rated, speed))
+        let of_curve = self.curve.as_ref().and_then(|curve| {
+            // c(n)/c(n_r)
+            Some(curve.power_at(speed)? / curve.power_at(self.rated)?)
+        });
+        match of_curve {
+            Some(part) => self.net.map(|rated| rated * part),
+            None => self.net.map(|rated| net_power_at(rated, self.rated, speed)),
+        }
+    }
+
+    /// What the air of a site leaves of the power: never more than all of it, for makers limit an
+    /// engine to what it is rated for.
+    ///
+    /// Equation: α of ISO 3046-1, not above 1; the charge cooler is as warm as the air. Units:
+    /// ratio. Valid range: altitude to 5000 m, air −40 to 50 °C. Source: see [`derate`].
+    pub fn left_by_air(&self, altitude: Length, air: Temperature) -> f64 {
+        let exponents = match self.aspiration {
+            Aspiration::Natural => derate::NATURALLY_ASPIRATED,
+            Aspiration::Turbo => derate::TURBOCHARGED,
+            Aspiration::TurboCooled => derate::TURBOCHARGED_COOLED,
+        };
+        let site = Air {
+            pressure: derate::standard_pressure(altitude),
+            temperature: air,
+            humidity: HUMIDITY,
+            coolant: air,
+        };
+        let ratio = derate::indicated_ratio(exponents, site);
+        derate::brake_factor(ratio, MECHANICAL_EFFICIENCY).min(1.0)
     }
 }
 
@@ -91,6 +175,7 @@ impl Pto {
             rating: self
                 .rating
                 .map(|rating| (rating.map(|power| power / self.rated), Limit::ShaftRating)),
+            angle: None,
         }
     }
 }
@@ -154,6 +239,17 @@ pub struct Circuit {
     pub volumetric: Spread<f64>,
     /// Hydro-mechanical efficiency of the pump.
     pub hydro_mechanical: Spread<f64>,
+    /// Where its oil comes from and cools.
+    pub reservoir: Reservoir,
+}
+
+/// A tank with or without a cooler.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Reservoir {
+    /// The oil in it, where known.
+    pub volume: Option<Volume>,
+    /// What a cooler sheds for each kelvin above the air, where there is one.
+    pub cooler: Option<Conductance>,
 }
 
 /// Who takes what for steering.

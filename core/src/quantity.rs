@@ -175,6 +175,7 @@ quantity! {
     Length = Length, length::meter {
         metres / to_metres = 1.0;
         millimetres / to_millimetres = 1e-3;
+        centimetres / to_centimetres = 1e-2;
         inches / to_inches = INCH;
         feet / to_feet = 12.0 * INCH;
     }
@@ -199,6 +200,7 @@ quantity! {
     /// Density, kilograms per cubic metre.
     Density = MassDensity, mass_density::kilogram_per_cubic_meter {
         kilograms_per_cubic_metre / to_kilograms_per_cubic_metre = 1.0;
+        pounds_per_cubic_foot / to_pounds_per_cubic_foot = POUND / (1728.0 * INCH * INCH * INCH);
     }
 }
 quantity! {
@@ -213,6 +215,9 @@ quantity! {
     /// Mass, kilograms.
     Mass = Mass, mass::kilogram {
         kilograms / to_kilograms = 1.0;
+        tonnes / to_tonnes = 1e3;
+        // Short ton: 2000 lb, exact by definition.
+        short_tons / to_short_tons = 2000.0 * POUND;
         pounds / to_pounds = POUND;
     }
 }
@@ -230,6 +235,7 @@ quantity! {
         cubic_metres / to_cubic_metres = 1.0;
         litres / to_litres = 1e-3;
         us_gallons / to_us_gallons = US_GALLON;
+        cubic_yards / to_cubic_yards = 46_656.0 * INCH * INCH * INCH;
     }
 }
 quantity! {

@@ -2,9 +2,12 @@
 
 use crate::defaults;
 use crate::fault::{Fault, Rule};
+use crate::implement::{Ground, Implement, Work};
 use crate::kit::Kit;
 use crate::machine::{Circuit, Machine, Outlet};
-use crate::quantity::{AngularSpeed, Flow, Pressure, Temperature};
+use crate::measure::{Amount, Swath};
+use crate::physics::oil::{Grade, Oil};
+use crate::quantity::{AngularSpeed, Density, Flow, Length, Pressure, Temperature, Velocity};
 use crate::route::RouteId;
 use crate::route::part::{Part, circuit};
 use crate::stage::OilAtWork;
@@ -24,6 +27,24 @@ pub struct Settings {
     pub oil: Option<Temperature>,
     /// The outlet to use where a machine has several.
     pub outlet: Option<Outlet>,
+    /// The oil in the circuits.
+    pub grade: Option<Grade>,
+    /// How high the site lies.
+    pub altitude: Option<Length>,
+    /// Temperature of the air.
+    pub air: Option<Temperature>,
+    /// Speed over ground.
+    pub ground_speed: Option<Velocity>,
+    /// Rise over run, negative downhill.
+    pub slope: Option<f64>,
+    /// What is driven on.
+    pub ground: Option<Ground>,
+    /// Depth of what is worked.
+    pub depth: Option<Length>,
+    /// Density of the material.
+    pub density: Option<Density>,
+    /// How much there is to do.
+    pub job: Option<Amount>,
 }
 
 /// What can be turned at a pump.
@@ -50,6 +71,18 @@ pub enum Control {
     PackRelief,
     /// The oil's temperature.
     OilTemperature,
+    /// How high the site lies.
+    Altitude,
+    /// The air's temperature.
+    AirTemperature,
+    /// Speed over ground.
+    GroundSpeed,
+    /// Rise over run.
+    Slope,
+    /// Depth of what is worked.
+    Depth,
+    /// Density of the material.
+    MaterialDensity,
 }
 
 /// How far a control can be turned, and where it stands.
@@ -76,7 +109,32 @@ pub const RELIEF_LIMITS: (f64, f64) = (20.0, 420.0);
 /// a VG 46 oil hardly flows; above, seals suffer.
 pub const OIL_LIMITS: (f64, f64) = (-20.0, 100.0);
 
+/// Lowest and highest site, m.
+pub const ALTITUDE_LIMITS: (f64, f64) = (0.0, 4000.0);
+/// Coldest and warmest air, °C.
+pub const AIR_LIMITS: (f64, f64) = (-30.0, 45.0);
+/// Slowest and fastest travel at work, km/h.
+pub const GROUND_SPEED_LIMITS: (f64, f64) = (0.0, 20.0);
+/// Steepest way down and up, rise over run.
+pub const SLOPE_LIMITS: (f64, f64) = (-0.3, 0.3);
+/// Thinnest and thickest layer worked, m.
+pub const DEPTH_LIMITS: (f64, f64) = (0.01, 2.0);
+/// Lightest and heaviest material, kg/m³.
+pub const DENSITY_LIMITS: (f64, f64) = (20.0, 2500.0);
+/// Smallest and largest job, t, m², m³ or m.
+pub const JOB_LIMITS: (f64, f64) = (0.1, 1e7);
+
 impl Control {
+    /// Those of the site.
+    pub const SITE: &[Self] = &[Self::Altitude, Self::AirTemperature];
+    /// Those of driving and of the material.
+    pub const WORK: &[Self] = &[
+        Self::GroundSpeed,
+        Self::Slope,
+        Self::Depth,
+        Self::MaterialDensity,
+    ];
+
     /// The controls that bear on a route, the engine's speed first.
     pub fn of(route: RouteId) -> &'static [Self] {
         if route == RouteId::PumpPack {
@@ -99,7 +157,13 @@ impl Control {
     }
 
     /// How far it can be turned for this machine and kit; `None` where there is nothing to turn.
-    pub fn range(self, machine: &Machine, kit: Option<&Kit>, settings: &Settings) -> Option<Range> {
+    pub fn range(
+        self,
+        machine: &Machine,
+        implement: &Implement,
+        kit: Option<&Kit>,
+        settings: &Settings,
+    ) -> Option<Range> {
         let own_circuit = || settings.own_circuit(machine);
         let pack = || kit.and_then(|kit| kit.pump.as_ref());
         match self {
@@ -133,6 +197,51 @@ impl Control {
             Self::PackRelief => {
                 pack().map(|pump| relief_range(pump.relief.likely, settings.pack.relief))
             }
+            Self::Altitude => {
+                let to = |metres| Quantity::Length(Length::metres(metres));
+                Some(Range {
+                    min: to(ALTITUDE_LIMITS.0),
+                    max: to(ALTITUDE_LIMITS.1),
+                    own: to(0.0),
+                    now: Quantity::Length(settings.altitude()),
+                })
+            }
+            Self::AirTemperature => Some(Range {
+                min: Quantity::Temperature(Temperature::celsius(AIR_LIMITS.0)),
+                max: Quantity::Temperature(Temperature::celsius(AIR_LIMITS.1)),
+                own: Quantity::Temperature(defaults::air_temperature()),
+                now: Quantity::Temperature(settings.air()),
+            }),
+            Self::GroundSpeed => implement.travel.map(|travel| Range {
+                min: Quantity::GroundSpeed(Velocity::ZERO),
+                max: Quantity::GroundSpeed(travel.highest),
+                own: Quantity::GroundSpeed(travel.usual),
+                now: Quantity::GroundSpeed(settings.ground_speed_for(implement)),
+            }),
+            Self::Slope => implement.travel.map(|_| Range {
+                min: Quantity::Slope(SLOPE_LIMITS.0),
+                max: Quantity::Slope(SLOPE_LIMITS.1),
+                own: Quantity::Slope(0.0),
+                now: Quantity::Slope(settings.slope.unwrap_or(0.0)),
+            }),
+            Self::Depth => implement.work.and_then(|work| {
+                let own = work.swath.depth?;
+                Some(Range {
+                    min: Quantity::Depth(own * 0.1),
+                    max: Quantity::Depth(own * 3.0),
+                    own: Quantity::Depth(own),
+                    now: Quantity::Depth(settings.depth.unwrap_or(own)),
+                })
+            }),
+            Self::MaterialDensity => implement.work.and_then(|work| {
+                let own = work.swath.density?;
+                Some(Range {
+                    min: Quantity::Density(own * 0.2),
+                    max: Quantity::Density(own * 4.0),
+                    own: Quantity::Density(own),
+                    now: Quantity::Density(settings.density.unwrap_or(own)),
+                })
+            }),
         }
     }
 
@@ -161,6 +270,42 @@ impl Control {
             Self::OilTemperature => {
                 settings.oil = match to {
                     Some(Quantity::Temperature(temperature)) => Some(temperature),
+                    _ => None,
+                };
+            }
+            Self::Altitude => {
+                settings.altitude = match to {
+                    Some(Quantity::Length(altitude)) => Some(altitude),
+                    _ => None,
+                };
+            }
+            Self::AirTemperature => {
+                settings.air = match to {
+                    Some(Quantity::Temperature(temperature)) => Some(temperature),
+                    _ => None,
+                };
+            }
+            Self::GroundSpeed => {
+                settings.ground_speed = match to {
+                    Some(Quantity::GroundSpeed(speed)) => Some(speed),
+                    _ => None,
+                };
+            }
+            Self::Slope => {
+                settings.slope = match to {
+                    Some(Quantity::Slope(slope)) => Some(slope),
+                    _ => None,
+                };
+            }
+            Self::Depth => {
+                settings.depth = match to {
+                    Some(Quantity::Depth(depth)) => Some(depth),
+                    _ => None,
+                };
+            }
+            Self::MaterialDensity => {
+                settings.density = match to {
+                    Some(Quantity::Density(density)) => Some(density),
                     _ => None,
                 };
             }
@@ -210,12 +355,39 @@ impl Settings {
         self.oil.unwrap_or_else(defaults::oil_temperature)
     }
 
-    /// The oil that they mean, as it is at work.
-    pub fn oil_at_work(&self) -> OilAtWork {
-        let temperature = self.oil_temperature();
+    /// The air's temperature that they mean.
+    pub fn air(&self) -> Temperature {
+        self.air.unwrap_or_else(defaults::air_temperature)
+    }
+
+    /// The site's altitude that they mean.
+    pub fn altitude(&self) -> Length {
+        self.altitude.unwrap_or(Length::ZERO)
+    }
+
+    /// The speed over ground that they mean for an implement.
+    pub fn ground_speed_for(&self, implement: &Implement) -> Velocity {
+        match (implement.travel, self.ground_speed) {
+            (None, _) => Velocity::ZERO,
+            (Some(travel), speed) => speed.unwrap_or(travel.usual),
+        }
+    }
+
+    /// Width, depth and density that they mean for an implement's work.
+    pub fn swath_for(&self, work: &Work) -> Swath {
+        Swath {
+            width: work.swath.width,
+            depth: self.depth.or(work.swath.depth),
+            density: self.density.or(work.swath.density),
+        }
+    }
+
+    /// An oil, or the one that they mean instead, as it is at a temperature.
+    pub fn oil_at(&self, own: &Oil, temperature: Temperature) -> OilAtWork {
+        let oil = self.grade.map_or(*own, Grade::typical);
         OilAtWork {
-            viscosity: defaults::viscosity(temperature),
-            density: defaults::oil().density(temperature),
+            viscosity: defaults::viscosity(&oil, temperature),
+            density: oil.density(temperature),
         }
     }
 
@@ -225,16 +397,17 @@ impl Settings {
     /// Every value that is out of its range or isn't a number.
     pub fn check(&self, machine: &Machine) -> Result<(), Vec<Fault>> {
         let mut report = Report::default();
-        let mut within = |path: &str, value: Option<f64>, (min, max), unit, hint: &str| {
-            // A value at a limit may come through SI a last digit off.
-            let rounding = max * 1e-9;
-            if let Some(value) = value
-                && !(min - rounding..=max + rounding).contains(&value)
-            {
-                let rule = Rule::Within { min, max, unit };
-                report.add(path, value.to_string(), rule, hint);
-            }
-        };
+        let mut within =
+            |path: &str, value: Option<f64>, (min, max): (f64, f64), unit, hint: &str| {
+                // A value at a limit may come through SI a last digit off.
+                let rounding = max.abs().max(min.abs()) * 1e-9;
+                if let Some(value) = value
+                    && !(min - rounding..=max + rounding).contains(&value)
+                {
+                    let rule = Rule::Within { min, max, unit };
+                    report.add(path, value.to_string(), rule, hint);
+                }
+            };
         let engine = &machine.engine;
         // As the yard file writes them, without the last digits of SI.
         let written = |speed: AngularSpeed| (speed.to_rpm() * 1e6).round() / 1e6;
@@ -252,6 +425,58 @@ impl Settings {
             OIL_LIMITS,
             "°C",
             "Oil of this kind isn't worked with there.",
+        );
+        within(
+            "altitude",
+            self.altitude.map(Length::to_metres),
+            ALTITUDE_LIMITS,
+            "m",
+            "Take the height above the sea.",
+        );
+        within(
+            "air",
+            self.air.map(Temperature::to_celsius),
+            AIR_LIMITS,
+            "°C",
+            "Nobody works in such air.",
+        );
+        within(
+            "ground_speed",
+            self.ground_speed.map(Velocity::to_kilometres_per_hour),
+            GROUND_SPEED_LIMITS,
+            "km/h",
+            "Take the speed at work, not on the road.",
+        );
+        within(
+            "slope",
+            self.slope,
+            SLOPE_LIMITS,
+            "",
+            "Rise over run: 0.1 for 10 %. Steeper ground needs another machine.",
+        );
+        within(
+            "depth",
+            self.depth.map(Length::to_metres),
+            DEPTH_LIMITS,
+            "m",
+            "Take the depth of what is worked.",
+        );
+        within(
+            "density",
+            self.density.map(Density::to_kilograms_per_cubic_metre),
+            DENSITY_LIMITS,
+            "kg/m³",
+            "Fresh snow weighs about 100, wet soil about 1800.",
+        );
+        within(
+            "job",
+            self.job.map(|job| match job {
+                Amount::Mass(mass) => mass.to_tonnes(),
+                other => other.to_si(),
+            }),
+            JOB_LIMITS,
+            "",
+            "Tonnes, square metres, cubic metres or metres.",
         );
         for (name, oil) in [("own", &self.own), ("pack", &self.pack)] {
             within(

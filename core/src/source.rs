@@ -27,6 +27,16 @@ words! {
         BeltSheet = "belt-sheet",
         /// Maker's table that reproduces ISO 14541 coupler sizes.
         CouplerTable = "coupler-table",
+        /// Trade journal's chapter on motors: starting torque.
+        StartingNote = "starting-note",
+        /// Army manual and course exercise: tank size.
+        TankRules = "tank-rules",
+        /// Two rules of thumb for what a tank's surface sheds.
+        SurfaceRules = "surface-rules",
+        /// Article on types of mowers: power per metre.
+        MowerArticle = "mower-article",
+        /// Field trial of chippers: energy for each tonne.
+        ChipperTrial = "chipper-trial",
         /// Distributor's viscosity chart for ISO VG grades.
         ViscosityChart = "viscosity-chart",
     }
@@ -58,6 +68,25 @@ impl Source {
                 "a maker's table reproducing ISO 14541: size 12.5, 45 L/min at 1.5 bar \
                  or less, size 20, 106 L/min at 2.2 bar or less; what lies below is this project's \
                  judgement"
+            }
+            Self::StartingNote => {
+                "hydraulicspneumatics.com, chapter 15: low-speed motors start at 75 to 90 % of \
+                 their highest torque"
+            }
+            Self::TankRules => {
+                "US Army TM 5-3820-256-24-2, chapter 7: a gallon or more for each gallon a minute; \
+                 hydrauliclearning.com, an exercise: three"
+            }
+            Self::SurfaceRules => {
+                "precisionfluidpower.com: 2.0 Btu/h for each square foot and °F; Sullivan, Fluid \
+                 Power, 14.6: 0.001 hp"
+            }
+            Self::MowerArticle => {
+                "informedfarmers.com, types of mowers: kW for each metre of width"
+            }
+            Self::ChipperTrial => {
+                "Silva Fennica 47(2) article 930 (2013), tables 2 and 4: 3.7 and 4.2 kWh for each \
+                 oven-dry tonne"
             }
             Self::ViscosityChart => "aimsindustrial.com.au, oil viscosity chart: ISO VG 46 and 68",
         }

@@ -1,10 +1,14 @@
 //! All that a user has chosen, as one value, and the link that carries it.
 //!
 //! A link is the URL-safe base64 of: one version byte, the postcard form of that version's frozen
-//! struct, and a CRC-32 of both. Numbers are in rpm, L/min, bar and °C.
+//! struct, and a CRC-32 of both. Numbers are in rpm, L/min, bar, °C,
+//! m, km/h and SI units of a job's measure.
 
+use crate::implement::Ground;
 use crate::machine::Outlet;
-use crate::quantity::{AngularSpeed, Flow, Pressure, Temperature};
+use crate::measure::{Amount, Measure};
+use crate::physics::oil::Grade;
+use crate::quantity::{AngularSpeed, Density, Flow, Length, Pressure, Temperature, Velocity};
 use crate::route::RouteId;
 use crate::settings::{Control, OilSettings, Settings};
 use crate::units::UnitSystem;
@@ -41,7 +45,7 @@ pub enum LinkFault {
 }
 
 /// The version that links are written in.
-const VERSION: u8 = 1;
+const VERSION: u8 = 2;
 /// The longest link that is looked at, in characters.
 pub const LONGEST_LINK: usize = 2_000;
 /// Bytes of the check sum at the end.
@@ -64,14 +68,35 @@ struct LinkV1 {
     units: u8,
 }
 
+/// Version 2: frozen. What version 1 has, and site, driving and job.
+#[derive(Serialize, Deserialize)]
+struct LinkV2 {
+    first: LinkV1,
+    grade: Option<u8>,
+    altitude_m: Option<f64>,
+    air_c: Option<f64>,
+    ground_km_h: Option<f64>,
+    slope: Option<f64>,
+    ground: Option<u8>,
+    depth_m: Option<f64>,
+    density_kg_m3: Option<f64>,
+    job: Option<(u8, f64)>,
+}
+
 /// The controls in the order of their numbers in a link.
-const CONTROLS: [Control; 6] = [
+const CONTROLS: [Control; 12] = [
     Control::EngineSpeed,
     Control::OwnFlow,
     Control::OwnRelief,
     Control::PackFlow,
     Control::PackRelief,
     Control::OilTemperature,
+    Control::Altitude,
+    Control::AirTemperature,
+    Control::GroundSpeed,
+    Control::Slope,
+    Control::Depth,
+    Control::MaterialDensity,
 ];
 /// The units in the order of their numbers in a link.
 const UNITS: [UnitSystem; 2] = [UnitSystem::Metric, UnitSystem::Us];
@@ -85,8 +110,17 @@ impl State {
             pack,
             oil,
             outlet,
+            grade,
+            altitude,
+            air,
+            ground_speed,
+            slope,
+            ground,
+            depth,
+            density,
+            job,
         } = self.settings;
-        let link = LinkV1 {
+        let first = LinkV1 {
             machine: self.machine.clone(),
             implement: self.implement.clone(),
             route: number(RouteId::ALL, self.route),
@@ -99,6 +133,18 @@ impl State {
             outlet: outlet.map(|outlet| number(Outlet::ALL, outlet)),
             over: number(&CONTROLS, self.over),
             units: number(&UNITS, self.units),
+        };
+        let link = LinkV2 {
+            first,
+            grade: grade.map(|grade| number(Grade::ALL, grade)),
+            altitude_m: altitude.map(Length::to_metres),
+            air_c: air.map(Temperature::to_celsius),
+            ground_km_h: ground_speed.map(Velocity::to_kilometres_per_hour),
+            slope,
+            ground: ground.map(|ground| number(Ground::ALL, ground)),
+            depth_m: depth.map(Length::to_metres),
+            density_kg_m3: density.map(Density::to_kilograms_per_cubic_metre),
+            job: job.map(|job| (number(Measure::ALL, job.measure()), job.to_si())),
         };
         let mut bytes = vec![VERSION];
         // Writing plain fields to memory has no way to fail.
@@ -123,22 +169,54 @@ impl State {
             return Err(damaged);
         }
         match body.split_first() {
-            Some((&VERSION, fields)) => read_v1(fields).ok_or(damaged),
+            Some((1, fields)) => whole(fields).and_then(read_v1).ok_or(damaged),
+            Some((&VERSION, fields)) => whole(fields).and_then(read_v2).ok_or(damaged),
             Some((&newer, _)) if newer > VERSION => Err(LinkFault::Newer(newer)),
             _ => Err(damaged),
         }
     }
 }
 
-fn read_v1(fields: &[u8]) -> Option<State> {
-    let (link, rest) = postcard::take_from_bytes::<LinkV1>(fields).ok()?;
-    if !rest.is_empty() {
-        return None;
+/// A link's fields, where nothing is left over behind them.
+fn whole<'a, T: Deserialize<'a>>(fields: &'a [u8]) -> Option<T> {
+    let (link, rest) = postcard::take_from_bytes::<T>(fields).ok()?;
+    rest.is_empty().then_some(link)
+}
+
+/// What a number in a link stands for: nothing where it isn't there, and nothing known where the
+/// list doesn't have it.
+fn listed<T: Copy>(list: &[T], number: Option<u8>) -> Option<Option<T>> {
+    match number {
+        None => Some(None),
+        Some(number) => list.get(usize::from(number)).map(|item| Some(*item)),
     }
-    let outlet = match link.outlet {
-        None => None,
-        Some(number) => Some(*Outlet::ALL.get(usize::from(number))?),
+}
+
+fn read_v2(link: LinkV2) -> Option<State> {
+    let mut state = read_v1(link.first)?;
+    state.settings = Settings {
+        grade: listed(Grade::ALL, link.grade)?,
+        altitude: link.altitude_m.map(Length::metres),
+        air: link.air_c.map(Temperature::celsius),
+        ground_speed: link.ground_km_h.map(Velocity::kilometres_per_hour),
+        slope: link.slope,
+        ground: listed(Ground::ALL, link.ground)?,
+        depth: link.depth_m.map(Length::metres),
+        density: link.density_kg_m3.map(Density::kilograms_per_cubic_metre),
+        job: match link.job {
+            None => None,
+            Some((measure, si)) => {
+                let measure = *Measure::ALL.get(usize::from(measure))?;
+                Some(Amount::of(measure, si))
+            }
+        },
+        ..state.settings
     };
+    Some(state)
+}
+
+fn read_v1(link: LinkV1) -> Option<State> {
+    let outlet = listed(Outlet::ALL, link.outlet)?;
     Some(State {
         machine: link.machine,
         implement: link.implement,
@@ -155,6 +233,7 @@ fn read_v1(fields: &[u8]) -> Option<State> {
             },
             oil: link.oil_c.map(Temperature::celsius),
             outlet,
+            ..Settings::default()
         },
         over: *CONTROLS.get(usize::from(link.over))?,
         units: *UNITS.get(usize::from(link.units))?,

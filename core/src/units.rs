@@ -1,8 +1,9 @@
 //! Units at the edge: what a quantity is called and how large it is for a reader.
 
+use crate::measure::{Amount, Measure};
 use crate::quantity::{
-    AngularSpeed, Density, Displacement, Flow, Length, Power, Pressure, Temperature, Torque,
-    Velocity, Viscosity,
+    AngularSpeed, Area, Conductance, Density, Displacement, Flow, Force, Length, Mass, Power,
+    Pressure, Temperature, Time, Torque, Velocity, Viscosity, Volume,
 };
 use serde::{Deserialize, Serialize};
 
@@ -45,6 +46,28 @@ pub enum Quantity {
     Density(Density),
     /// A ratio or an efficiency.
     Ratio(f64),
+    /// Speed over ground.
+    GroundSpeed(Velocity),
+    /// Rise over run.
+    Slope(f64),
+    /// Depth of what is worked.
+    Depth(Length),
+    /// How much work there is.
+    Amount(Amount),
+    /// Work for each second, in SI units of its measure.
+    WorkRate(Measure, f64),
+    /// Energy for each SI unit of work, joules.
+    WorkEnergy(Measure, f64),
+    /// Time.
+    Time(Time),
+    /// A force.
+    Force(Force),
+    /// A mass.
+    Mass(Mass),
+    /// Oil in a tank.
+    Volume(Volume),
+    /// Heat for each kelvin.
+    Conductance(Conductance),
 }
 
 impl Quantity {
@@ -74,8 +97,33 @@ impl Quantity {
             (Q::Viscosity(x), _) => (x.to_centistokes(), "cSt"),
             (Q::Temperature(x), Metric) => (x.to_celsius(), "°C"),
             (Q::Temperature(x), Us) => (x.to_fahrenheit(), "°F"),
-            (Q::Density(x), _) => (x.to_kilograms_per_cubic_metre(), "kg/m³"),
+            (Q::Density(x), Metric) => (x.to_kilograms_per_cubic_metre(), "kg/m³"),
+            (Q::Density(x), Us) => (x.to_pounds_per_cubic_foot(), "lb/ft³"),
             (Q::Ratio(x), _) => (x, ""),
+            (Q::GroundSpeed(x), Metric) => (x.to_kilometres_per_hour(), "km/h"),
+            (Q::GroundSpeed(x), Us) => (x.to_miles_per_hour(), "mph"),
+            (Q::Slope(x), _) => (x * 100.0, "%"),
+            (Q::Depth(x), Metric) => (x.to_centimetres(), "cm"),
+            (Q::Depth(x), Us) => (x.to_inches(), "in"),
+            (Q::Amount(x), _) => amount(x, units),
+            (Q::WorkRate(measure, x), _) => {
+                // So much in an hour.
+                let an_hour = Amount::of(measure, x * HOUR);
+                let (number, _) = amount(an_hour, units);
+                (number, rate_symbol(measure, units))
+            }
+            (Q::WorkEnergy(measure, x), _) => {
+                let (number, symbol) = energy_unit(measure, units);
+                (x / number, symbol)
+            }
+            (Q::Time(x), _) => (x.to_minutes(), "min"),
+            (Q::Force(x), Metric) => (x.to_newtons(), "N"),
+            (Q::Force(x), Us) => (x.to_pounds_force(), "lbf"),
+            (Q::Mass(x), Metric) => (x.to_kilograms(), "kg"),
+            (Q::Mass(x), Us) => (x.to_pounds(), "lb"),
+            (Q::Volume(x), Metric) => (x.to_litres(), "L"),
+            (Q::Volume(x), Us) => (x.to_us_gallons(), "gal"),
+            (Q::Conductance(x), _) => (x.to_watts_per_kelvin(), "W/K"),
         }
     }
 
@@ -87,6 +135,11 @@ impl Quantity {
             (Q::Speed(a), Q::Speed(b)) => Q::Speed(a + (b - a) * part),
             (Q::Flow(a), Q::Flow(b)) => Q::Flow(a + (b - a) * part),
             (Q::Pressure(a), Q::Pressure(b)) => Q::Pressure(a + (b - a) * part),
+            (Q::Length(a), Q::Length(b)) => Q::Length(a + (b - a) * part),
+            (Q::GroundSpeed(a), Q::GroundSpeed(b)) => Q::GroundSpeed(a + (b - a) * part),
+            (Q::Slope(a), Q::Slope(b)) => Q::Slope(a + (b - a) * part),
+            (Q::Depth(a), Q::Depth(b)) => Q::Depth(a + (b - a) * part),
+            (Q::Density(a), Q::Density(b)) => Q::Density(a + (b - a) * part),
             (Q::Temperature(a), Q::Temperature(b)) => {
                 let (a, b) = (a.to_kelvins(), b.to_kelvins());
                 Q::Temperature(Temperature::kelvins(a + (b - a) * part))
@@ -108,7 +161,75 @@ impl Quantity {
             (Q::Pressure(_), Us) => Q::Pressure(Pressure::psi(number)),
             (Q::Temperature(_), Metric) => Q::Temperature(Temperature::celsius(number)),
             (Q::Temperature(_), Us) => Q::Temperature(Temperature::fahrenheit(number)),
+            (Q::Length(_), Metric) => Q::Length(Length::metres(number)),
+            (Q::Length(_), Us) => Q::Length(Length::feet(number)),
+            (Q::GroundSpeed(_), Metric) => Q::GroundSpeed(Velocity::kilometres_per_hour(number)),
+            (Q::GroundSpeed(_), Us) => Q::GroundSpeed(Velocity::miles_per_hour(number)),
+            (Q::Slope(_), _) => Q::Slope(number / 100.0),
+            (Q::Depth(_), Metric) => Q::Depth(Length::centimetres(number)),
+            (Q::Depth(_), Us) => Q::Depth(Length::inches(number)),
+            (Q::Density(_), Metric) => Q::Density(Density::kilograms_per_cubic_metre(number)),
+            (Q::Density(_), Us) => Q::Density(Density::pounds_per_cubic_foot(number)),
+            (Q::Amount(of), _) => {
+                let (one, _) = amount(Amount::of(of.measure(), 1.0), units);
+                Q::Amount(Amount::of(of.measure(), number / one))
+            }
             _ => return None,
         })
+    }
+}
+
+/// Seconds of an hour.
+const HOUR: f64 = 3600.0;
+/// Joules of a kilowatt hour and of a horsepower hour.
+const ENERGIES: (f64, f64) = (3.6e6, 2_684_519.537_696_172_8);
+
+fn amount(amount: Amount, units: UnitSystem) -> (f64, &'static str) {
+    use UnitSystem::{Metric, Us};
+    match (amount, units) {
+        (Amount::Mass(x), Metric) => (x.to_tonnes(), "t"),
+        (Amount::Mass(x), Us) => (x.to_short_tons(), "tons"),
+        (Amount::Area(x), Metric) => (x.to_square_metres(), "m²"),
+        (Amount::Area(x), Us) => (x.to_square_feet(), "ft²"),
+        (Amount::Volume(x), Metric) => (x.to_cubic_metres(), "m³"),
+        (Amount::Volume(x), Us) => (x.to_cubic_yards(), "yd³"),
+        (Amount::Length(x), Metric) => (x.to_metres(), "m"),
+        (Amount::Length(x), Us) => (x.to_feet(), "ft"),
+    }
+}
+
+fn rate_symbol(measure: Measure, units: UnitSystem) -> &'static str {
+    use UnitSystem::{Metric, Us};
+    match (measure, units) {
+        (Measure::Mass, Metric) => "t/h",
+        (Measure::Mass, Us) => "tons/h",
+        (Measure::Area, Metric) => "m²/h",
+        (Measure::Area, Us) => "ft²/h",
+        (Measure::Volume, Metric) => "m³/h",
+        (Measure::Volume, Us) => "yd³/h",
+        (Measure::Length, Metric) => "m/h",
+        (Measure::Length, Us) => "ft/h",
+    }
+}
+
+/// J for each SI unit that make one of the unit, and its symbol.
+fn energy_unit(measure: Measure, units: UnitSystem) -> (f64, &'static str) {
+    use UnitSystem::{Metric, Us};
+    let (kilowatt_hour, horsepower_hour) = ENERGIES;
+    match (measure, units) {
+        (Measure::Mass, Metric) => (kilowatt_hour / 1e3, "kWh/t"),
+        (Measure::Mass, Us) => (horsepower_hour / Mass::short_tons(1.0).to_si(), "hp·h/ton"),
+        (Measure::Area, Metric) => (kilowatt_hour / 1e3, "kWh/1000 m²"),
+        (Measure::Area, Us) => (
+            horsepower_hour / Area::square_feet(1e3).to_si(),
+            "hp·h/1000 ft²",
+        ),
+        (Measure::Volume, Metric) => (kilowatt_hour, "kWh/m³"),
+        (Measure::Volume, Us) => (
+            horsepower_hour / Volume::cubic_yards(1.0).to_si(),
+            "hp·h/yd³",
+        ),
+        (Measure::Length, Metric) => (kilowatt_hour / 1e3, "kWh/km"),
+        (Measure::Length, Us) => (horsepower_hour / Length::feet(1e3).to_si(), "hp·h/1000 ft"),
     }
 }

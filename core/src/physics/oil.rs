@@ -48,7 +48,7 @@ impl Oil {
 }
 
 words! {
-    /// A grade of ISO 3448.
+    /// An oil as it's sold: a grade of ISO 3448, or a tractor's fluid.
     Grade {
         /// ISO VG 22.
         Vg22 = "iso-vg-22",
@@ -60,6 +60,8 @@ words! {
         Vg68 = "iso-vg-68",
         /// ISO VG 100.
         Vg100 = "iso-vg-100",
+        /// A typical fluid for a tractor's transmission and hydraulics.
+        TractorFluid = "tractor-fluid",
     }
 }
 
@@ -75,11 +77,12 @@ impl Grade {
             Self::Vg46 => (46.0, Source::ViscosityChart),
             Self::Vg68 => (68.0, Source::ViscosityChart),
             Self::Vg100 => (100.0, Source::FromMemory),
+            Self::TractorFluid => (60.0, Source::FromMemory),
         };
         Spread::new(0.9, 1.0, 1.1, source).map(|part| Viscosity::centistokes(midpoint * part))
     }
 
-    /// A typical mineral oil of the grade, viscosity index about 100.
+    /// A typical mineral oil of the grade, viscosity index about 100, a tractor's fluid 140.
     ///
     /// Source: viscosity at 100 °C and density from memory.
     pub fn typical(self) -> Oil {
@@ -89,22 +92,12 @@ impl Grade {
             Self::Vg46 => 6.8,
             Self::Vg68 => 8.7,
             Self::Vg100 => 11.2,
+            Self::TractorFluid => 9.4,
         };
         Oil {
             at_40: self.at_40().likely,
             at_100: Viscosity::centistokes(at_100),
             density_at_15: Density::kilograms_per_cubic_metre(870.0),
         }
-    }
-}
-
-/// A typical fluid for a tractor's transmission and hydraulics: 60 cSt at 40 °C, 9.4 cSt at 100 °C.
-///
-/// Source: from memory, density too.
-pub fn tractor_fluid() -> Oil {
-    Oil {
-        at_40: Viscosity::centistokes(60.0),
-        at_100: Viscosity::centistokes(9.4),
-        density_at_15: Density::kilograms_per_cubic_metre(880.0),
     }
 }

@@ -1,10 +1,22 @@
 //! A route joined up to an engine: what it can do, over all that isn't known exactly.
 
+use crate::budget::Budget;
 use crate::chain::Chain;
-use crate::quantity::{AngularSpeed, Power};
+use crate::machine::Reservoir;
+use crate::physics::oil::Oil;
+use crate::quantity::Power;
 use crate::source::Source;
 use crate::spread::{Axis, Corner, Scenario, Spread};
 use crate::stage::{AtWork, FigureName, OilAtWork, Stage, StagePhysics, Uncertain, Visit};
+
+/// An oil in its tank.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Filling {
+    /// The oil as its sheet gives it.
+    pub oil: Oil,
+    /// The tank.
+    pub reservoir: Reservoir,
+}
 
 /// A route's stages in order, and the oil that it works with.
 #[derive(Clone, Debug, PartialEq)]
@@ -13,10 +25,10 @@ pub struct Joined {
     pub stages: Vec<Stage>,
     /// The oil; nothing reads it where no stage has any.
     pub oil: OilAtWork,
-    /// What the engine can give them.
-    pub budget: Spread<Power>,
-    /// The engine's speed.
-    pub speed: AngularSpeed,
+    /// What the engine can give them, and its speed.
+    pub budget: Budget,
+    /// The oil's kind and where it cools.
+    pub filling: Filling,
 }
 
 impl Joined {
@@ -24,16 +36,19 @@ impl Joined {
     pub fn chain(&self, corner: Corner) -> Chain<'_> {
         Chain {
             stages: &self.stages,
-            available: corner.of(Axis::Merit, &self.budget),
-            speed: self.speed,
+            available: self.budget.left(corner),
+            speed: self.budget.speed,
             at: AtWork::new(&self.oil, corner),
         }
     }
 
     /// Shows each uncertain figure in turn, always in the same order.
     pub fn visit(&mut self, visit: &mut Visit<'_>) {
-        let budget = Uncertain::Power(&mut self.budget);
-        visit(FigureName::EnginePower, Axis::Merit, budget);
+        let net = Uncertain::Power(&mut self.budget.net);
+        visit(FigureName::EnginePower, Axis::Merit, net);
+        if let Some(driving) = &mut self.budget.driving {
+            visit(FigureName::Driving, Axis::Burden, Uncertain::Power(driving));
+        }
         let mut has_oil = false;
         for stage in &mut self.stages {
             has_oil |= stage.kind().heats_oil();

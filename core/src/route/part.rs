@@ -1,13 +1,17 @@
 //! What each part of a route adds: stages, or the reason why it can't be there.
 
+use crate::budget::Budget;
 use crate::defaults;
 use crate::implement::{Implement, InputMotor, InputShaft, Place};
 use crate::kit::{Kit, KitPump};
-use crate::machine::{Circuit, Machine, MachineKind, Outlet, Pto, SteeringShare, Supply};
+use crate::machine::{
+    Circuit, Machine, MachineKind, Outlet, Pto, Reservoir, SteeringShare, Supply,
+};
 use crate::physics::displacement::RatedPoint;
 use crate::physics::hydraulic::pump_displacement;
+use crate::physics::oil::Oil;
 use crate::quantity::{AngularSpeed, Flow};
-use crate::route::joined::Joined;
+use crate::route::joined::{Filling, Joined};
 use crate::settings::Settings;
 use crate::stage::Stage;
 use crate::stage::divert::{Divert, most_flow};
@@ -107,6 +111,10 @@ struct Assembly {
     reasons: Vec<NoFit>,
     /// Speed of the shaft reached so far when the PTO has its rated speed.
     rated: Option<AngularSpeed>,
+    /// The oil, where a kit brings its own.
+    oil: Option<Oil>,
+    /// The tank.
+    reservoir: Reservoir,
 }
 
 /// Joins up a route.
@@ -115,19 +123,29 @@ struct Assembly {
 /// Every reason why it can't be had.
 pub fn assemble(parts: &[Part], hookup: Hookup<'_>) -> Result<Joined, Vec<NoFit>> {
     let mut assembly = Assembly::default();
-    let speed = hookup.settings.engine_speed_for(hookup.machine);
     if hookup.kit.is_none() {
         assembly.reasons.push(NoFit::NoKit);
     }
     for part in parts {
         part.add(hookup, &mut assembly);
     }
+    let oil = assembly.oil.unwrap_or(hookup.machine.oil);
     if assembly.reasons.is_empty() {
         Ok(Joined {
             stages: assembly.stages,
-            oil: hookup.settings.oil_at_work(),
-            budget: hookup.machine.engine.net_at(speed),
-            speed,
+            oil: hookup
+                .settings
+                .oil_at(&oil, hookup.settings.oil_temperature()),
+            budget: Budget::at(
+                hookup.machine,
+                hookup.implement,
+                hookup.settings,
+                hookup.settings.ground_speed_for(hookup.implement),
+            ),
+            filling: Filling {
+                oil,
+                reservoir: assembly.reservoir,
+            },
         })
     } else {
         Err(assembly.reasons)
@@ -261,6 +279,7 @@ impl Assembly {
                 Supply::PressureCompensated | Supply::LoadSensing => asked,
             },
         }));
+        self.reservoir = circuit.reservoir;
         self.stages.extend(steering.map(Stage::Steering));
         self.divert(implement);
         self.stages.push(Stage::Valve(match circuit.supply {
@@ -300,6 +319,8 @@ impl Assembly {
             },
             demand: None,
         }));
+        self.oil = Some(pump.oil);
+        self.reservoir = pump.reservoir;
         self.divert(implement);
         self.stages.push(Stage::Valve(Valve::Open {
             drop: pump.valve,

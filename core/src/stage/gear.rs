@@ -52,6 +52,8 @@ pub struct Gear {
     pub efficiency: Spread<f64>,
     /// The most torque on its output shaft, and whose limit that is.
     pub rating: Option<(Spread<Torque>, Limit)>,
+    /// Angle of each joint of a joint shaft, radians, where known.
+    pub angle: Option<f64>,
 }
 
 impl StagePhysics for Gear {

@@ -4,7 +4,7 @@
 use super::{AtWork, FigureName, Pass, StageKind, StagePhysics, Uncertain, Visit};
 use crate::drive::{Drive, Rate, Stall};
 use crate::formula::{Figure, Formula};
-use crate::physics::line::{Pipe, friction_factor, rated_drop};
+use crate::physics::line::{Pipe, fitting_drop, friction_factor, rated_drop};
 use crate::quantity::{Flow, Pressure};
 use crate::source::Source;
 use crate::spread::{Axis, Corner, Spread};
@@ -23,9 +23,17 @@ pub struct Hoses {
     pub coupler_drop: Spread<Pressure>,
     /// The flow that this holds for.
     pub coupler_flow: Flow,
+    /// Loss coefficients K of elbows and adapters added up, one way.
+    pub fittings: f64,
 }
 
 impl Hoses {
+    /// One hose with its fittings.
+    fn in_line(&self, pipe: &Pipe, flow: Flow, at: &AtWork) -> Pressure {
+        let fittings = fitting_drop(self.fittings, at.density, pipe.velocity(flow));
+        pipe.drop(flow, at.viscosity, at.density) + fittings
+    }
+
     fn in_couplers(&self, flow: Flow, corner: Corner) -> Pressure {
         let rated = corner.of(Axis::Burden, &self.coupler_drop);
         rated_drop(rated, self.coupler_flow, flow) * self.couplers
@@ -39,12 +47,12 @@ impl StagePhysics for Hoses {
 
     fn pass(&self, takes: Drive, at: &AtWork) -> Result<Pass, Stall> {
         let flow = takes.rate.flowing()?;
-        let supply = self.supply.drop(flow, at.viscosity, at.density);
+        let supply = self.in_line(&self.supply, flow, at);
         // Both ways are often the same hose.
         let back = if self.back == self.supply {
             supply
         } else {
-            self.back.drop(flow, at.viscosity, at.density)
+            self.in_line(&self.back, flow, at)
         };
         let drop = supply + back + self.in_couplers(flow, at.corner);
         Ok(Pass::less_pressure(takes, flow, drop))
@@ -55,8 +63,7 @@ impl StagePhysics for Hoses {
             return Vec::new();
         };
         let drop_in = |symbol, pipe: &Pipe| {
-            let drop = pipe.drop(flow, at.viscosity, at.density);
-            Figure::computed(symbol, Quantity::Pressure(drop))
+            Figure::computed(symbol, Quantity::Pressure(self.in_line(pipe, flow, at)))
         };
         let supply = drop_in("Δp₁", &self.supply);
         let back = drop_in("Δp₂", &self.back);
@@ -64,11 +71,11 @@ impl StagePhysics for Hoses {
             Figure::computed("Δp₃", Quantity::Pressure(self.in_couplers(flow, at.corner)));
         let from_yard = |symbol, value| Figure::known(symbol, value, Source::Own);
         let flow_now = Figure::computed("Q", Quantity::Flow(flow));
-        let mut all = pipe_formulas(supply, &self.supply, flow, at);
+        let mut all = self.pipe_formulas(supply, &self.supply, flow, at);
         if self.back == self.supply {
             all.push(Formula::new(back, supply));
         } else {
-            all.extend(pipe_formulas(back, &self.back, flow, at));
+            all.extend(self.pipe_formulas(back, &self.back, flow, at));
         }
         all.extend([
             Formula::new(couplers, from_yard("z", Quantity::Ratio(self.couplers)))
@@ -94,32 +101,37 @@ impl StagePhysics for Hoses {
     }
 }
 
-/// How one hose's drop comes about.
-fn pipe_formulas(drop: Figure, pipe: &Pipe, flow: Flow, at: &AtWork) -> Vec<Formula> {
-    let velocity = Figure::computed("v", Quantity::Velocity(pipe.velocity(flow)));
-    let reynolds = pipe.reynolds(flow, at.viscosity);
-    let factor = friction_factor(reynolds, pipe.relative_roughness);
-    let from_yard = |symbol, value| Figure::known(symbol, value, Source::Own);
-    let bore = from_yard("d", Quantity::Bore(pipe.bore));
-    let density = Figure::known("ρ", Quantity::Density(at.density), Source::FromMemory);
-    vec![
-        // v = 4·Q/(π·d²)
-        Formula::new(velocity, Figure::computed("Q", Quantity::Flow(flow)))
-            .then("· 4 / (π · (", bore)
-            .sign(")²)"),
-        // Re = v·d/ν
-        Formula::new(Figure::computed("Re", Quantity::Ratio(reynolds)), velocity)
-            .then("·", bore)
-            .then(
-                "/",
-                Figure::computed("ν", Quantity::Viscosity(at.viscosity)),
-            ),
-        // Δp = f·(L/d)·ρ·v²/2
-        Formula::new(drop, Figure::computed("f", Quantity::Ratio(factor)))
-            .then("·", from_yard("L", Quantity::Length(pipe.length)))
-            .then("/", bore)
-            .then("·", density)
-            .then("· (", velocity)
-            .sign(")² / 2"),
-    ]
+impl Hoses {
+    /// How one hose's drop comes about.
+    fn pipe_formulas(&self, drop: Figure, pipe: &Pipe, flow: Flow, at: &AtWork) -> Vec<Formula> {
+        let velocity = Figure::computed("v", Quantity::Velocity(pipe.velocity(flow)));
+        let reynolds = pipe.reynolds(flow, at.viscosity);
+        let factor = friction_factor(reynolds, pipe.relative_roughness);
+        let from_yard = |symbol, value| Figure::known(symbol, value, Source::Own);
+        let bore = from_yard("d", Quantity::Bore(pipe.bore));
+        let density = Figure::known("ρ", Quantity::Density(at.density), Source::FromMemory);
+        vec![
+            // v = 4·Q/(π·d²)
+            Formula::new(velocity, Figure::computed("Q", Quantity::Flow(flow)))
+                .then("· 4 / (π · (", bore)
+                .sign(")²)"),
+            // Re = v·d/ν
+            Formula::new(Figure::computed("Re", Quantity::Ratio(reynolds)), velocity)
+                .then("·", bore)
+                .then(
+                    "/",
+                    Figure::computed("ν", Quantity::Viscosity(at.viscosity)),
+                ),
+            // Δp = (f·L/d + ΣK)·ρ·v²/2
+            Formula::of(drop)
+                .sign("(")
+                .figure(Figure::computed("f", Quantity::Ratio(factor)))
+                .then("·", from_yard("L", Quantity::Length(pipe.length)))
+                .then("/", bore)
+                .then("+", from_yard("ΣK", Quantity::Ratio(self.fittings)))
+                .then(") ·", density)
+                .then("· (", velocity)
+                .sign(")² / 2"),
+        ]
+    }
 }

@@ -1,18 +1,30 @@
 //! Turns entries into checked types, and finds what only shows when fields are held together.
 
 use super::entry::{
-    CircuitEntry, GearEntry, HosesEntry, ImplementEntry, KitEntry, MachineEntry, MotorEntry,
-    PtoEntry, PumpEntry, RotorEntry, ShaftEntry, SteeringEntry, UncertainEntry,
+    CircuitEntry, EngineEntry, GearEntry, HosesEntry, ImplementEntry, KitEntry, MachineEntry,
+    MotorEntry, OilEntry, PtoEntry, PumpEntry, ReservoirEntry, RotorEntry, ShaftEntry,
+    SteeringEntry, UncertainEntry,
 };
 use super::report::Report;
 use crate::defaults;
+use crate::defaults_work::{THROWN, coefficients, joules_per_unit, usual_ground};
 use crate::drive::Limit;
 use crate::fault::Rule;
-use crate::implement::{Implement, InputMotor, InputShaft, Rotor};
-use crate::kit::{Kit, KitHoses, KitPump};
-use crate::machine::{Circuit, Engine, Machine, Pto, SteeringPolicy, SteeringShare, Supply};
+use crate::implement::{Implement, ImplementKind, InputMotor, InputShaft, Rotor, Travel, Work};
+use crate::kit::{Kit, KitHoses, KitPump, Suction};
+use crate::machine::{
+    Aspiration, Circuit, Engine, Machine, MachineKind, Pto, Reservoir, SteeringPolicy,
+    SteeringShare, Supply, Transmission,
+};
+use crate::measure::Swath;
+use crate::physics::engine::{Curve, CurveFault, net_from_gross};
+use crate::physics::joint;
 use crate::physics::line::Pipe;
-use crate::quantity::{AngularSpeed, Displacement, Flow, Length, Power, Pressure, Torque};
+use crate::physics::oil::{Grade, Oil};
+use crate::quantity::{
+    AngularSpeed, Conductance, Density, Displacement, Flow, Force, Length, Mass, Power, Pressure,
+    Torque, Velocity, Viscosity, Volume,
+};
 use crate::route::RouteId;
 use crate::source::Source;
 use crate::spread::Spread;
@@ -48,11 +60,7 @@ fn not_above(report: &mut Report, path: String, found: f64, (what, most): (&str,
 }
 
 pub(super) fn machine(entry: &MachineEntry, path: &str, report: &mut Report) -> Machine {
-    let engine = Engine {
-        net: spread(&entry.engine.net_kw, Power::kilowatts),
-        rated: AngularSpeed::rpm(entry.engine.rated_rpm),
-        lowest: AngularSpeed::rpm(entry.engine.lowest_rpm),
-    };
+    let engine = engine(&entry.engine, &format!("{path}.engine"), report);
     let rated = ("the engine's rated speed", entry.engine.rated_rpm);
     not_above(
         report,
@@ -95,6 +103,137 @@ pub(super) fn machine(entry: &MachineEntry, path: &str, report: &mut Report) -> 
         rear_pto,
         mid_pto,
         circuits,
+        oil: oil(entry.oil.as_ref(), &format!("{path}.oil"), report),
+        mass: entry.mass_kg.map(Mass::kilograms),
+        transmission: entry.transmission.unwrap_or(match entry.kind {
+            MachineKind::Tractor => Transmission::Gear,
+            MachineKind::SkidSteer => Transmission::Hydrostatic,
+        }),
+    }
+}
+
+fn engine(entry: &EngineEntry, path: &str, report: &mut Report) -> Engine {
+    let net = entry.net_kw.as_ref().or(entry.gross_kw.as_ref());
+    let net = net.map_or_else(
+        || Spread::exact(Power::ZERO, Source::Own),
+        |entry| spread(entry, Power::kilowatts),
+    );
+    match (&entry.net_kw, &entry.gross_kw) {
+        (None, None) => {
+            let hint = "Give net_kw or, where only that is known, gross_kw.";
+            report.add(format!("{path}.net_kw"), "", Rule::Required, hint);
+        }
+        (Some(_), Some(_)) => {
+            let hint = "Give only one of net_kw and gross_kw: net_kw is the one that counts.";
+            report.add(format!("{path}.gross_kw"), "", Rule::Unique, hint);
+        }
+        _ => {}
+    }
+    Engine {
+        net: match entry.net_kw {
+            Some(_) => net,
+            None => from_gross(net),
+        },
+        rated: AngularSpeed::rpm(entry.rated_rpm),
+        lowest: AngularSpeed::rpm(entry.lowest_rpm),
+        curve: curve(entry, &format!("{path}.curve"), report),
+        aspiration: entry.aspiration.unwrap_or(Aspiration::Natural),
+    }
+}
+
+fn from_gross(gross: Spread<Power>) -> Spread<Power> {
+    let factor = defaults::NET_OF_GROSS;
+    Spread::new(
+        net_from_gross(gross.low, factor.low),
+        net_from_gross(gross.likely, factor.likely),
+        net_from_gross(gross.high, factor.high),
+        factor.source,
+    )
+}
+
+/// The curve of an engine; one with faults is left out, as the file is refused.
+fn curve(entry: &EngineEntry, path: &str, report: &mut Report) -> Option<Curve> {
+    let (first, last) = (entry.curve.first()?, entry.curve.last()?);
+    if first.rpm > entry.lowest_rpm || last.rpm < entry.rated_rpm {
+        let rule = Rule::Within {
+            min: entry.lowest_rpm,
+            max: entry.rated_rpm,
+            unit: "rpm",
+        };
+        let found = format!("{} to {}", first.rpm, last.rpm);
+        let hint = "The points must reach from the engine's lowest to its rated speed.";
+        report.add(path, found, rule, hint);
+    }
+    let points = entry
+        .curve
+        .iter()
+        .map(|point| (AngularSpeed::rpm(point.rpm), Power::kilowatts(point.kw)))
+        .collect();
+    match Curve::new(points) {
+        Ok(curve) => Some(curve),
+        Err(faults) => {
+            for fault in faults {
+                let (at, hint) = match fault {
+                    CurveFault::TooFew => (path.to_owned(), "A curve needs two points or more."),
+                    CurveFault::NotPositive(place) => (
+                        format!("{path}[{place}]"),
+                        "Speed and power must be above zero.",
+                    ),
+                    CurveFault::NotRising(place) => (
+                        format!("{path}[{place}].rpm"),
+                        "Each point must be faster than the one before.",
+                    ),
+                };
+                report.add(at, "", Rule::Type("in rising order"), hint);
+            }
+            None
+        }
+    }
+}
+
+fn oil(entry: Option<&OilEntry>, path: &str, report: &mut Report) -> Oil {
+    let Some(entry) = entry else {
+        return defaults::oil();
+    };
+    let density = entry.kg_m3.map(Density::kilograms_per_cubic_metre);
+    let typical = entry.grade.map_or_else(defaults::oil, Grade::typical);
+    let oil = match (entry.grade, entry.cst_40, entry.cst_100) {
+        (Some(_), None, None) => typical,
+        (None, Some(at_40), Some(at_100)) => {
+            if at_100 >= at_40 {
+                let most = format!("the viscosity at 40 °C, {at_40}");
+                let hint = "Oil thins as it warms: check both figures.";
+                report.add(
+                    format!("{path}.cst_100"),
+                    at_100.to_string(),
+                    Rule::NotAbove(most),
+                    hint,
+                );
+            }
+            Oil {
+                at_40: Viscosity::centistokes(at_40),
+                at_100: Viscosity::centistokes(at_100),
+                ..typical
+            }
+        }
+        _ => {
+            let hint = "Give a grade, or cst_40 and cst_100 together.";
+            report.add(path, "", Rule::Required, hint);
+            typical
+        }
+    };
+    Oil {
+        density_at_15: density.unwrap_or(oil.density_at_15),
+        ..oil
+    }
+}
+
+fn reservoir(entry: Option<&ReservoirEntry>) -> Reservoir {
+    Reservoir {
+        volume: entry.and_then(|entry| entry.oil_l).map(Volume::litres),
+        cooler: entry
+            .and_then(|entry| entry.cooler_w_k)
+            .map(Conductance::watts_per_kelvin),
     }
 }
 
@@ -155,6 +294,7 @@ fn circuit(entry: &CircuitEntry, path: &str, report: &mut Report) -> Circuit {
             entry.hydro_mechanical.as_ref(),
             defaults::PUMP_HYDRO_MECHANICAL,
         ),
+        reservoir: reservoir(entry.reservoir.as_ref()),
     }
 }
 
@@ -209,6 +349,7 @@ pub(super) fn implement(entry: &ImplementEntry, path: &str, report: &mut Report)
         rated_rpm,
         lowest_rpm,
         highest_rpm,
+        diameter_mm,
     } = entry.rotor;
     let rated = ("the rotor's rated speed", rated_rpm);
     not_above(
@@ -245,11 +386,87 @@ pub(super) fn implement(entry: &ImplementEntry, path: &str, report: &mut Report)
             rated: AngularSpeed::rpm(rated_rpm),
             lowest: AngularSpeed::rpm(lowest_rpm),
             highest: AngularSpeed::rpm(highest_rpm),
+            diameter: diameter_mm.map(Length::millimetres),
         },
         need: spread(&entry.need_kw, Power::kilowatts),
         shafts,
         motor: entry.motor.as_ref().map(input_motor),
+        work: work(entry, &format!("{path}.work"), report),
+        travel: travel(entry, &format!("{path}.travel"), report),
+        mass: entry.mass_kg.map(Mass::kilograms),
     }
+}
+
+/// What the file says of the work, and of the rest what is usual for the kind.
+fn work(entry: &ImplementEntry, path: &str, report: &mut Report) -> Option<Work> {
+    let work = entry.work.as_ref()?;
+    let usual =
+        coefficients(entry.kind).filter(|coefficients| coefficients.measure == work.measure);
+    let need = spread(&entry.need_kw, Power::kilowatts).likely;
+    let idle = match (&work.idle_kw, usual) {
+        (Some(idle), _) => Some(spread(idle, Power::kilowatts)),
+        (None, Some(usual)) => Some(usual.idle_part.map(|part| need * part)),
+        (None, None) => None,
+    };
+    let energy = match (&work.kwh_per_unit, usual) {
+        (Some(energy), _) => {
+            let energy = spread(energy, |it| it);
+            Some(energy.map(|it| joules_per_unit(work.measure, it)))
+        }
+        (None, Some(usual)) => Some(usual.energy),
+        (None, None) => None,
+    };
+    let missing = "This kind of implement has no usual figure in this measure: give one.";
+    for (key, found) in [
+        ("idle_kw", idle.is_some()),
+        ("kwh_per_unit", energy.is_some()),
+    ] {
+        if !found {
+            report.add(format!("{path}.{key}"), "", Rule::Required, missing);
+        }
+    }
+    if let Some(idle) = idle.filter(|idle| idle.likely >= need) {
+        let most = format!("the need, {:.1} kW", need.to_kilowatts());
+        let found = format!("{:.1}", idle.likely.to_kilowatts());
+        let hint = "The need is for the work, idling included.";
+        report.add(format!("{path}.idle_kw"), found, Rule::NotAbove(most), hint);
+    }
+    Some(Work {
+        measure: work.measure,
+        idle: idle?,
+        energy: energy?,
+        grows: match entry.kind {
+            ImplementKind::Thrower => THROWN,
+            _ => 0.0,
+        },
+        swath: Swath {
+            width: work.width_m.map(Length::metres),
+            depth: work.depth_m.map(Length::metres),
+            density: work.density_kg_m3.map(Density::kilograms_per_cubic_metre),
+        },
+    })
+}
+
+fn travel(entry: &ImplementEntry, path: &str, report: &mut Report) -> Option<Travel> {
+    let travel = entry.travel.as_ref()?;
+    let highest = ("the highest speed", travel.highest_km_h);
+    not_above(
+        report,
+        format!("{path}.usual_km_h"),
+        travel.usual_km_h,
+        highest,
+    );
+    Some(Travel {
+        usual: Velocity::kilometres_per_hour(travel.usual_km_h),
+        highest: Velocity::kilometres_per_hour(travel.highest_km_h),
+        ground: travel.ground.unwrap_or(usual_ground(entry.kind)),
+        pushing: travel
+            .pushing_n
+            .as_ref()
+            .map_or(Spread::exact(Force::ZERO, Source::Own), |pushing| {
+                spread(pushing, Force::newtons)
+            }),
+    })
 }
 
 /// Notes a drive without steps between two speeds that differ.
@@ -277,6 +494,7 @@ fn input_motor(entry: &MotorEntry) -> InputMotor {
         drive: entry.drive.clone(),
         highest_flow: Flow::litres_per_minute(entry.highest_l_min),
         highest_pressure: Pressure::bar(entry.highest_bar),
+        starting: ratio_or(entry.starting.as_ref(), defaults::MOTOR_STARTING),
         volumetric: ratio_or(entry.volumetric.as_ref(), defaults::MOTOR_VOLUMETRIC),
         hydro_mechanical: ratio_or(
             entry.hydro_mechanical.as_ref(),
@@ -305,7 +523,10 @@ pub(super) fn kit(entry: &KitEntry, path: &str, report: &mut Report) -> Kit {
         routes,
         pto_speed: entry.pto_rpm.map(AngularSpeed::rpm),
         drive: entry.drive.iter().map(gear).collect(),
-        pump: entry.pump.as_ref().map(pump),
+        pump: entry
+            .pump
+            .as_ref()
+            .map(|entry| pump(entry, &format!("{path}.pump"), report)),
         hoses: entry.hoses.as_ref().map(hoses),
     }
 }
@@ -316,8 +537,12 @@ fn gear(entry: &GearEntry) -> Gear {
         ratio: entry.ratio,
         efficiency: ratio_or(
             entry.efficiency.as_ref(),
-            defaults::gear_efficiency(entry.kind),
+            match entry.angle_deg {
+                Some(angle) if entry.kind == GearKind::JointShaft => joint_shaft(angle),
+                _ => defaults::gear_efficiency(entry.kind),
+            },
         ),
+        angle: entry.angle_deg.map(f64::to_radians),
         rating: entry
             .rating_nm
             .as_ref()
@@ -325,7 +550,22 @@ fn gear(entry: &GearEntry) -> Gear {
     }
 }
 
-fn pump(entry: &PumpEntry) -> KitPump {
+/// Two joints at an angle each.
+fn joint_shaft(angle_deg: f64) -> Spread<f64> {
+    let both = |friction| {
+        let one = joint::efficiency(angle_deg.to_radians(), friction);
+        one * one
+    };
+    let friction = joint::FRICTION;
+    Spread::new(
+        both(friction.high),
+        both(friction.likely),
+        both(friction.low),
+        friction.source,
+    )
+}
+
+fn pump(entry: &PumpEntry, path: &str, report: &mut Report) -> KitPump {
     KitPump {
         displacement: Displacement::cubic_centimetres(entry.displacement_cm3),
         highest: AngularSpeed::rpm(entry.highest_rpm),
@@ -336,6 +576,16 @@ fn pump(entry: &PumpEntry) -> KitPump {
             defaults::PUMP_HYDRO_MECHANICAL,
         ),
         valve: valve(entry.valve_bar.as_ref(), Supply::OpenCentre),
+        suction: entry.suction_bore_mm.map(|bore| Suction {
+            line: Pipe {
+                bore: Length::millimetres(bore),
+                length: Length::metres(entry.suction_length_m.unwrap_or(0.0)),
+                relative_roughness: 0.0,
+            },
+            lift: Length::metres(entry.suction_lift_m.unwrap_or(0.0)),
+        }),
+        reservoir: reservoir(entry.reservoir.as_ref()),
+        oil: oil(entry.oil.as_ref(), &format!("{path}.oil"), report),
     }
 }
 
@@ -356,5 +606,6 @@ fn hoses(entry: &HosesEntry) -> KitHoses {
         coupler_flow: entry
             .coupler_l_min
             .map_or_else(defaults::coupler_flow, Flow::litres_per_minute),
+        fittings: entry.fittings_k.unwrap_or(0.0),
     }
 }

@@ -2,8 +2,10 @@
 //!
 //! Read only after [`super::rules`] has found nothing wrong with the shape and the ranges.
 
-use crate::implement::{ImplementKind, Place};
-use crate::machine::{MachineKind, Outlet, SteeringPolicy, Supply};
+use crate::implement::{Ground, ImplementKind, Place};
+use crate::machine::{Aspiration, MachineKind, Outlet, SteeringPolicy, Supply, Transmission};
+use crate::measure::Measure;
+use crate::physics::oil::Grade;
 use crate::route::RouteId;
 use crate::source::Source;
 use crate::stage::gear::GearKind;
@@ -76,17 +78,73 @@ pub struct MachineEntry {
     /// Outlets for implements.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub circuits: Vec<CircuitEntry>,
+    /// The oil in them.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub oil: Option<OilEntry>,
+    /// Its mass, ready to work but without an implement.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub mass_kg: Option<f64>,
+    /// What drives its wheels.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub transmission: Option<Transmission>,
+}
+
+/// An oil: a grade, or two viscosities of a sheet.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct OilEntry {
+    /// As it's sold.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub grade: Option<Grade>,
+    /// Viscosity at 40 °C.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub cst_40: Option<f64>,
+    /// Viscosity at 100 °C.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub cst_100: Option<f64>,
+    /// Density at 15 °C.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub kg_m3: Option<f64>,
+}
+
+/// A tank with or without a cooler.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct ReservoirEntry {
+    /// The oil in it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub oil_l: Option<f64>,
+    /// What a cooler sheds for each kelvin above the air.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub cooler_w_k: Option<f64>,
+}
+
+/// A point of an engine's power over its speed.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct CurveEntry {
+    /// Speed.
+    pub rpm: f64,
+    /// Power at that speed.
+    pub kw: f64,
 }
 
 /// An engine.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct EngineEntry {
     /// Net power at rated speed.
-    pub net_kw: UncertainEntry,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub net_kw: Option<UncertainEntry>,
+    /// Gross power at rated speed, where no net power is known.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub gross_kw: Option<UncertainEntry>,
     /// Rated speed.
     pub rated_rpm: f64,
     /// Lowest speed at which it may work under load.
     pub lowest_rpm: f64,
+    /// Power over speed, as points.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub curve: Vec<CurveEntry>,
+    /// How it gets its air.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub aspiration: Option<Aspiration>,
 }
 
 /// A PTO.
@@ -120,6 +178,9 @@ pub struct CircuitEntry {
     /// How the pump answers when less is asked of it.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub supply: Option<Supply>,
+    /// Where its oil comes from and cools.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub reservoir: Option<ReservoirEntry>,
     /// Pressure that the open valve takes at the sheet's flow, or the margin of load sensing.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub valve_bar: Option<UncertainEntry>,
@@ -160,6 +221,52 @@ pub struct ImplementEntry {
     /// Motor by which it can be driven.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub motor: Option<MotorEntry>,
+    /// What its work takes.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub work: Option<WorkEntry>,
+    /// How it is taken over the ground.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub travel: Option<TravelEntry>,
+    /// Its mass.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub mass_kg: Option<f64>,
+}
+
+/// What an implement's work takes; what is left out comes from its kind.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct WorkEntry {
+    /// What the work is measured in.
+    pub measure: Measure,
+    /// Power at the rotor when it turns at rated speed and does nothing.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub idle_kw: Option<UncertainEntry>,
+    /// Energy at the rotor for each tonne, 1000 m², m³ or km.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub kwh_per_unit: Option<UncertainEntry>,
+    /// Working width.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub width_m: Option<f64>,
+    /// Usual depth of what is worked.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub depth_m: Option<f64>,
+    /// Usual density of the material.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub density_kg_m3: Option<f64>,
+}
+
+/// How an implement is taken over the ground; what is left out comes from its kind.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct TravelEntry {
+    /// The usual speed.
+    pub usual_km_h: f64,
+    /// The highest speed at which the work is still done well.
+    pub highest_km_h: f64,
+    /// What is driven on.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub ground: Option<Ground>,
+    /// What the work pushes back with.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub pushing_n: Option<UncertainEntry>,
 }
 
 /// A rotor.
@@ -171,6 +278,9 @@ pub struct RotorEntry {
     pub lowest_rpm: f64,
     /// Highest speed allowed.
     pub highest_rpm: f64,
+    /// Diameter over its tips.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub diameter_mm: Option<f64>,
 }
 
 /// An input shaft of an implement.
@@ -202,6 +312,9 @@ pub struct MotorEntry {
     pub highest_l_min: f64,
     /// Highest pressure difference.
     pub highest_bar: f64,
+    /// Torque at which it starts, as a part of the torque without loss.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub starting: Option<UncertainEntry>,
     /// Volumetric efficiency.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub volumetric: Option<UncertainEntry>,
@@ -246,6 +359,9 @@ pub struct GearEntry {
     /// The most torque on its output shaft.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub rating_nm: Option<UncertainEntry>,
+    /// Angle of each joint of a joint shaft at work.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub angle_deg: Option<f64>,
 }
 
 /// A kit's own pump.
@@ -257,6 +373,21 @@ pub struct PumpEntry {
     pub highest_rpm: f64,
     /// Relief pressure.
     pub relief_bar: UncertainEntry,
+    /// Inner diameter of its suction line.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub suction_bore_mm: Option<f64>,
+    /// Length of its suction line.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub suction_length_m: Option<f64>,
+    /// How far it stands above its oil.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub suction_lift_m: Option<f64>,
+    /// Its tank.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub reservoir: Option<ReservoirEntry>,
+    /// Its oil.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub oil: Option<OilEntry>,
     /// Pressure that its open valve takes.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub valve_bar: Option<UncertainEntry>,
@@ -286,4 +417,7 @@ pub struct HosesEntry {
     /// That rated flow.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub coupler_l_min: Option<f64>,
+    /// Loss coefficients K of elbows and adapters added up, one way.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub fittings_k: Option<f64>,
 }

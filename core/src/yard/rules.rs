@@ -2,10 +2,14 @@
 //! that a fault gets. The one place for ranges.
 
 use super::shape::{Field, Shape};
-use crate::implement::{ImplementKind, Place};
-use crate::machine::{MachineKind, Outlet, SteeringPolicy, Supply};
+use crate::implement::{Ground, ImplementKind, Place};
+use crate::machine::{Aspiration, MachineKind, Outlet, SteeringPolicy, Supply, Transmission};
+use crate::measure::Measure;
+use crate::physics::oil::Grade;
 use crate::route::RouteId;
-use crate::settings::{FLOW_LIMITS, RELIEF_LIMITS};
+use crate::settings::{
+    DENSITY_LIMITS, DEPTH_LIMITS, FLOW_LIMITS, GROUND_SPEED_LIMITS, RELIEF_LIMITS,
+};
 use crate::stage::gear::GearKind;
 use Shape::{Flag, Group, Id, Many, Number, OneOf, Text, Uncertain, Whole, Words};
 
@@ -80,11 +84,60 @@ const DRIVE_STEPS: Field = optional(
     "The steps to the rotor in order, such as [\"bevel\"].",
 );
 
+const CURVE: &[Field] = &[
+    required("rpm", ENGINE_SPEED, "Each faster than the one before."),
+    required("kw", within(0.1, 600.0, "kW"), "Power at that speed."),
+];
+
+const OIL: &[Field] = &[
+    optional(
+        "grade",
+        OneOf(Grade::WORDS),
+        "Leave it out where the viscosities are given.",
+    ),
+    optional(
+        "cst_40",
+        within(5.0, 500.0, "cSt"),
+        "Viscosity at 40 °C, from the oil's sheet.",
+    ),
+    optional(
+        "cst_100",
+        within(2.0, 50.0, "cSt"),
+        "Viscosity at 100 °C, from the oil's sheet.",
+    ),
+    optional(
+        "kg_m3",
+        within(700.0, 1200.0, "kg/m³"),
+        "Density at 15 °C; left out, it's 870.",
+    ),
+];
+
+const RESERVOIR: &[Field] = &[
+    optional("oil_l", within(2.0, 1000.0, "L"), "The oil in the tank."),
+    optional(
+        "cooler_w_k",
+        within(0.0, 5000.0, "W/K"),
+        "What a cooler sheds for each kelvin that the oil is warmer than the air.",
+    ),
+];
+const RESERVOIR_FIELD: Field = optional(
+    "reservoir",
+    Group(RESERVOIR),
+    "Leave it out where nothing is known of it.",
+);
+const OIL_FIELD: Field = optional("oil", Group(OIL), "Left out, it's ISO VG 46.");
+const MASS: Shape = within(20.0, 30_000.0, "kg");
+
 const ENGINE: &[Field] = &[
-    required(
+    optional(
         "net_kw",
         about(3.0, 600.0, "kW"),
-        "Net power at rated speed; 1 mechanical hp is 0.7457 kW. Gross power is higher: don't use it.",
+        "Net power at rated speed; 1 mechanical hp is 0.7457 kW. Gross power is higher.",
+    ),
+    optional(
+        "gross_kw",
+        about(3.0, 600.0, "kW"),
+        "Gross power at rated speed, only where no net power is known.",
     ),
     required(
         "rated_rpm",
@@ -95,6 +148,19 @@ const ENGINE: &[Field] = &[
         "lowest_rpm",
         ENGINE_SPEED,
         "The lowest speed at which it may work under load.",
+    ),
+    optional(
+        "curve",
+        Many {
+            of: CURVE,
+            most: 40,
+        },
+        "Power over speed, from the lowest speed to the rated one; its shape is used.",
+    ),
+    optional(
+        "aspiration",
+        OneOf(Aspiration::WORDS),
+        "How the engine gets its air; left out, it draws it in: natural.",
     ),
 ];
 
@@ -154,6 +220,7 @@ const CIRCUIT: &[Field] = &[
         "How the pump answers; left out, it's a fixed pump: open_centre.",
     ),
     VALVE,
+    RESERVOIR_FIELD,
     VOLUMETRIC,
     HYDRO_MECHANICAL,
 ];
@@ -173,6 +240,17 @@ const MACHINE: &[Field] = &[
         },
         "One entry for each outlet that an implement can use.",
     ),
+    OIL_FIELD,
+    optional(
+        "mass_kg",
+        MASS,
+        "Ready to work, without an implement; without it driving isn't counted.",
+    ),
+    optional(
+        "transmission",
+        OneOf(Transmission::WORDS),
+        "What drives the wheels; left out, it's gears for a tractor and hydrostatic for a skid steer.",
+    ),
 ];
 
 const ROTOR_SPEED: Shape = within(10.0, 6000.0, "rpm");
@@ -188,6 +266,11 @@ const ROTOR: &[Field] = &[
         "Below this it no longer works properly.",
     ),
     required("highest_rpm", ROTOR_SPEED, "It must never turn faster."),
+    optional(
+        "diameter_mm",
+        within(20.0, 3000.0, "mm"),
+        "Over the tips, for their speed.",
+    ),
 ];
 
 const SHAFT: &[Field] = &[
@@ -231,8 +314,61 @@ const MOTOR: &[Field] = &[
         within(RELIEF_LIMITS.0, RELIEF_LIMITS.1, "bar"),
         "Highest continuous pressure difference, from the motor's sheet.",
     ),
+    optional(
+        "starting",
+        about(0.3, 1.0, ""),
+        "Torque at which it starts, as a part of the torque without loss: 0.8 for 80 %.",
+    ),
     VOLUMETRIC,
     HYDRO_MECHANICAL,
+];
+
+const WORK: &[Field] = &[
+    required(
+        "measure",
+        OneOf(Measure::WORDS),
+        "Mass for what is thrown or chipped, area for what is mown or swept, volume for soil.",
+    ),
+    optional(
+        "idle_kw",
+        about(0.01, 300.0, "kW"),
+        "Power at the rotor when it turns at rated speed and does nothing.",
+    ),
+    optional(
+        "kwh_per_unit",
+        about(0.001, 100.0, "kWh"),
+        "Energy at the rotor for each tonne, 1000 m², m³ or km.",
+    ),
+    optional("width_m", within(0.05, 12.0, "m"), "Working width."),
+    optional(
+        "depth_m",
+        within(DEPTH_LIMITS.0, DEPTH_LIMITS.1, "m"),
+        "Usual depth of snow, growth or tilth.",
+    ),
+    optional(
+        "density_kg_m3",
+        within(DENSITY_LIMITS.0, DENSITY_LIMITS.1, "kg/m³"),
+        "Usual density: settled snow about 200.",
+    ),
+];
+
+const TRAVEL: &[Field] = &[
+    required(
+        "usual_km_h",
+        within(0.1, GROUND_SPEED_LIMITS.1, "km/h"),
+        "The usual speed at work.",
+    ),
+    required(
+        "highest_km_h",
+        within(0.1, GROUND_SPEED_LIMITS.1, "km/h"),
+        "The highest speed at which the work is still done well.",
+    ),
+    optional("ground", OneOf(Ground::WORDS), "What is driven on."),
+    optional(
+        "pushing_n",
+        about(0.0, 50_000.0, "N"),
+        "What the work pushes back with.",
+    ),
 ];
 
 const IMPLEMENT: &[Field] = &[
@@ -255,6 +391,17 @@ const IMPLEMENT: &[Field] = &[
         Group(MOTOR),
         "Leave it out where it can't be had with a motor.",
     ),
+    optional(
+        "work",
+        Group(WORK),
+        "What its work takes; without it there is no time for a job.",
+    ),
+    optional(
+        "travel",
+        Group(TRAVEL),
+        "Leave it out for what works standing.",
+    ),
+    optional("mass_kg", MASS, "What the machine carries with it."),
 ];
 
 const GEAR: &[Field] = &[
@@ -274,6 +421,11 @@ const GEAR: &[Field] = &[
         about(5.0, 20_000.0, "N·m"),
         "The most torque on its output shaft.",
     ),
+    optional(
+        "angle_deg",
+        within(0.0, 80.0, "°"),
+        "Angle of each joint of a joint shaft at work.",
+    ),
 ];
 
 const PUMP: &[Field] = &[
@@ -289,6 +441,23 @@ const PUMP: &[Field] = &[
     ),
     RELIEF,
     VALVE,
+    optional(
+        "suction_bore_mm",
+        within(6.0, 120.0, "mm"),
+        "Inner diameter of the suction line.",
+    ),
+    optional(
+        "suction_length_m",
+        within(0.05, 5.0, "m"),
+        "Length of the suction line.",
+    ),
+    optional(
+        "suction_lift_m",
+        within(-2.0, 2.0, "m"),
+        "How far the pump stands above the oil, negative below it.",
+    ),
+    RESERVOIR_FIELD,
+    OIL_FIELD,
     VOLUMETRIC,
     HYDRO_MECHANICAL,
 ];
@@ -319,6 +488,11 @@ const HOSES: &[Field] = &[
         "coupler_l_min",
         within(FLOW_LIMITS.0, FLOW_LIMITS.1, "L/min"),
         "That rated flow.",
+    ),
+    optional(
+        "fittings_k",
+        within(0.0, 100.0, ""),
+        "Loss coefficients K of elbows and adapters added up, one way: a sharp elbow is about 1.",
     ),
 ];
 
