@@ -93,6 +93,10 @@ pub struct Running {
     pub limit: Option<Limit>,
     /// What arrives.
     pub end: Drive,
+    /// What ends as heat in the oil: what every stage with oil loses, each once.
+    pub heat: Power,
+    /// What the pump hands on, where there is one.
+    pub pumped: Option<Drive>,
     /// Why nothing does, if so.
     pub stall: Option<Stall>,
 }
@@ -131,6 +135,8 @@ impl Chain<'_> {
             strain: 0.0,
             limit: None,
             end: self.begin(part),
+            heat: Power::ZERO,
+            pumped: None,
             stall: None,
         };
         for stage in self.stages {
@@ -140,6 +146,12 @@ impl Chain<'_> {
             {
                 running.strain = strain;
                 running.limit = Some(limit);
+            }
+            if stage.kind().heats_oil() {
+                running.heat = running.heat + pass.loss;
+            }
+            if let (None, Rate::Flowing(_)) = (running.pumped, pass.gives.rate) {
+                running.pumped = Some(pass.gives);
             }
             running.end = pass.gives;
             running.stall = pass.stall;
@@ -223,6 +235,24 @@ impl Chain<'_> {
         } else {
             low
         })
+    }
+
+    /// How it runs where just so much is asked at each speed of its end, which doesn't grow as that
+    /// slows down; `None` where the most that it can isn't enough.
+    pub fn working(&self, most: &Running, load: impl Fn(AngularSpeed) -> Power) -> Option<Running> {
+        // What arrives less what is asked.
+        let surplus = |running: &Running| {
+            let asked = running.end.rate.turning().map_or(Power::ZERO, &load);
+            (running.arrives() - asked).to_watts()
+        };
+        if surplus(most) < 0.0 || most.stall.is_some() {
+            return None;
+        }
+        let part = rising_root(|part| match self.running(part * most.part) {
+            Ok(running) if running.stall.is_none() => surplus(&running),
+            _ => -1.0,
+        });
+        self.running(part * most.part).ok()
     }
 
     /// The ledger of how it runs.

@@ -2,19 +2,20 @@
 
 use crate::budget::Budget;
 use crate::chain::{Ledger, Running};
-use crate::drive::{Limit, Rate, Stall};
+use crate::drive::Limit;
 use crate::fault::Fault;
 use crate::implement::Implement;
 use crate::kit::Kit;
 use crate::machine::Machine;
-use crate::quantity::{AngularSpeed, Flow, Power};
+use crate::quantity::{AngularSpeed, Power};
 use crate::route::RouteId;
 use crate::route::joined::Joined;
 use crate::route::part::{Hookup, NoFit, assemble};
 use crate::settings::Settings;
 use crate::spread::{Corner, Spread};
-use crate::stage::{StageKind, StagePhysics};
 use crate::standing::{Standing, Verdict};
+use crate::warning::{Warning, warnings};
+use crate::work::need_for;
 
 /// What every route of a comparison came to.
 #[derive(Clone, Debug, PartialEq)]
@@ -68,36 +69,6 @@ pub struct Run {
     pub warnings: Vec<Warning>,
 }
 
-/// Something unusual, beside a result that stands.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Warning {
-    /// Nothing turns.
-    Stalled(Stall),
-    /// The rotor turns too slowly to work properly.
-    RotorTooSlow {
-        /// What it reaches.
-        speed: AngularSpeed,
-        /// What it needs.
-        lowest: AngularSpeed,
-    },
-    /// The rotor would turn faster than it may.
-    RotorTooFast {
-        /// What it reaches.
-        speed: AngularSpeed,
-        /// What it may.
-        highest: AngularSpeed,
-    },
-    /// A pump or motor hands on less than half of what it takes: too much leaks or rubs.
-    FarFromRated(StageKind),
-    /// More flow comes than the motor can swallow.
-    FlowDiverted {
-        /// What comes.
-        comes: Flow,
-        /// What the motor takes.
-        used: Flow,
-    },
-}
-
 impl RouteResult {
     /// The run, where it can be hooked up.
     pub fn run(&self) -> Option<&Run> {
@@ -146,7 +117,7 @@ pub fn compare(
         engine_speed: budget.speed,
         engine: budget.net,
         budget,
-        need: implement.need,
+        need: need_for(implement, settings),
         routes: RouteId::ALL
             .iter()
             .map(|route| RouteResult {
@@ -195,7 +166,7 @@ pub fn evaluate(
             }
         }
     }
-    match (best.and_then(|best| best.run(implement)), reasons) {
+    match (best.and_then(|best| best.run(implement, settings)), reasons) {
         (Some(run), _) => Outcome::Runs(Box::new(run)),
         (None, Some(reasons)) => Outcome::NoFit(reasons),
         (None, None) => match assemble(route.parts(), hookup(None)) {
@@ -229,7 +200,8 @@ impl<'a> Candidate<'a> {
         self.most.arrives()
     }
 
-    fn run(mut self, implement: &Implement) -> Option<Run> {
+    fn run(mut self, implement: &Implement, settings: &Settings) -> Option<Run> {
+        let need = need_for(implement, settings);
         let ledger = self
             .joined
             .chain(Corner::LIKELY)
@@ -240,7 +212,7 @@ impl<'a> Candidate<'a> {
             .delivered()
             .and_then(|drive| drive.rate.turning().ok())
             .unwrap_or(AngularSpeed::ZERO);
-        let mut verdict = Verdict::of(delivered, implement.need);
+        let mut verdict = Verdict::of(delivered, need);
         if rotor < implement.rotor.lowest {
             verdict = verdict.at_most(Standing::Labours);
         }
@@ -248,9 +220,9 @@ impl<'a> Candidate<'a> {
             kit: self.kit.id.clone(),
             delivered,
             rotor,
-            limit: binding(&ledger, rotor, implement),
+            limit: binding(&ledger, rotor, implement, need.likely),
             verdict,
-            warnings: warnings(&ledger, rotor, implement),
+            warnings: warnings(&ledger, rotor, implement, self.kit, (need.likely, settings)),
             ledger,
         })
     }
@@ -258,52 +230,16 @@ impl<'a> Candidate<'a> {
 
 /// The limit that binds: where pressure holds the torque but the speed is the shorter of the two,
 /// it's the flow.
-fn binding(ledger: &Ledger, rotor: AngularSpeed, implement: &Implement) -> Limit {
+fn binding(ledger: &Ledger, rotor: AngularSpeed, implement: &Implement, need: Power) -> Limit {
     let (Limit::Pressure, Some(drive)) = (ledger.limit, ledger.delivered()) else {
         return ledger.limit;
     };
     // n/n_r against T/T_need, T_need = P_need/ω_r; P = T·ω
     let speed = rotor / implement.rotor.rated;
-    let torque = (drive.power / implement.need.likely) / speed;
+    let torque = (drive.power / need) / speed;
     if speed < 1.0 && speed < torque {
         Limit::Flow
     } else {
         Limit::Pressure
     }
-}
-
-fn warnings(ledger: &Ledger, rotor: AngularSpeed, implement: &Implement) -> Vec<Warning> {
-    let mut warnings = Vec::new();
-    if let Some(stall) = ledger.stall {
-        warnings.push(Warning::Stalled(stall));
-        return warnings;
-    }
-    let bounds = &implement.rotor;
-    if rotor < bounds.lowest {
-        warnings.push(Warning::RotorTooSlow {
-            speed: rotor,
-            lowest: bounds.lowest,
-        });
-    }
-    // A thousandth more is rounding: the flow is held where the rotor has its highest speed.
-    if rotor > bounds.highest * 1.001 {
-        warnings.push(Warning::RotorTooFast {
-            speed: rotor,
-            highest: bounds.highest,
-        });
-    }
-    for passage in &ledger.passages {
-        let kind = passage.stage.kind();
-        if matches!(kind, StageKind::Pump | StageKind::Motor) && passage.loss > passage.gives.power
-        {
-            warnings.push(Warning::FarFromRated(kind));
-        }
-        if let (StageKind::Divert, Rate::Flowing(comes), Rate::Flowing(used)) =
-            (passage.stage.kind(), passage.takes.rate, passage.gives.rate)
-            && used < comes
-        {
-            warnings.push(Warning::FlowDiverted { comes, used });
-        }
-    }
-    warnings
 }

@@ -39,6 +39,7 @@ pub mod physics;
 pub mod quantity;
 pub mod root;
 pub mod route;
+pub mod sensitivity;
 pub mod settings;
 pub mod source;
 pub mod spread;
@@ -46,7 +47,10 @@ pub mod stage;
 pub mod standing;
 pub mod state;
 pub mod sweep;
+pub mod thermal;
 pub mod units;
 mod words;
 
+pub mod warning;
+pub mod work;
 pub mod yard;

@@ -10,7 +10,6 @@ use crate::physics::oil::{Grade, Oil};
 use crate::quantity::{AngularSpeed, Density, Flow, Length, Pressure, Temperature, Velocity};
 use crate::route::RouteId;
 use crate::route::part::{Part, circuit};
-use crate::stage::OilAtWork;
 use crate::units::Quantity;
 use crate::yard::report::Report;
 
@@ -382,13 +381,9 @@ impl Settings {
         }
     }
 
-    /// An oil, or the one that they mean instead, as it is at a temperature.
-    pub fn oil_at(&self, own: &Oil, temperature: Temperature) -> OilAtWork {
-        let oil = self.grade.map_or(*own, Grade::typical);
-        OilAtWork {
-            viscosity: defaults::viscosity(&oil, temperature),
-            density: oil.density(temperature),
-        }
+    /// An oil, or the one that they mean instead.
+    pub fn oil_for(&self, own: Oil) -> Oil {
+        self.grade.map_or(own, Grade::typical)
     }
 
     /// Checks them against a machine.

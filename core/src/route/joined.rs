@@ -7,7 +7,7 @@ use crate::physics::oil::Oil;
 use crate::quantity::Power;
 use crate::source::Source;
 use crate::spread::{Axis, Corner, Scenario, Spread};
-use crate::stage::{AtWork, FigureName, OilAtWork, Stage, StagePhysics, Uncertain, Visit};
+use crate::stage::{AtWork, FigureName, OilAtWork, Stage, StageKind, StagePhysics, Uncertain};
 
 /// An oil in its tank.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -42,33 +42,33 @@ impl Joined {
         }
     }
 
-    /// Shows each uncertain figure in turn, always in the same order.
-    pub fn visit(&mut self, visit: &mut Visit<'_>) {
+    /// Shows each uncertain figure in turn, with the stage that it belongs to, always in the same
+    /// order.
+    pub fn visit(&mut self, visit: &mut VisitStaged<'_>) {
         let net = Uncertain::Power(&mut self.budget.net);
-        visit(FigureName::EnginePower, Axis::Merit, net);
+        visit(None, FigureName::EnginePower, Axis::Merit, net);
         if let Some(driving) = &mut self.budget.driving {
-            visit(FigureName::Driving, Axis::Burden, Uncertain::Power(driving));
+            let driving = Uncertain::Power(driving);
+            visit(None, FigureName::Driving, Axis::Burden, driving);
         }
         let mut has_oil = false;
         for stage in &mut self.stages {
-            has_oil |= stage.kind().heats_oil();
-            stage.visit(visit);
+            let kind = stage.kind();
+            has_oil |= kind.heats_oil();
+            stage.visit(&mut |name, axis, figure| visit(Some(kind), name, axis, figure));
         }
         if has_oil {
             let viscosity = Uncertain::Viscosity(&mut self.oil.viscosity);
-            visit(FigureName::Viscosity, Axis::Viscosity, viscosity);
+            visit(None, FigureName::Viscosity, Axis::Viscosity, viscosity);
         }
     }
 
-    /// The least and the most that can arrive, about the likely value.
-    ///
-    /// With every merit poor, and with every merit good, each figure of which more can help
-    /// or harm is tried low and high. A best value that lies between those two isn't looked for. `None` only where a route's list of parts is itself
-    /// wrong.
-    pub fn range(&mut self, likely: Power) -> Option<Spread<Power>> {
+    /// Where the least and the most lie: every merit poor and every merit good, with each figure of
+    /// which more can help or harm low and high. A best value between those two isn't looked for.
+    pub fn corners(&mut self) -> Vec<Corner> {
         use Scenario::{High, Likely, Low};
         let [mut flow, mut steering, mut tightness, mut viscosity] = [&[Likely][..]; 4];
-        self.visit(&mut |_, axis, figure| {
+        self.visit(&mut |_, _, axis, figure| {
             let tried = match axis {
                 Axis::Merit | Axis::Burden => return,
                 Axis::Flow => &mut flow,
@@ -80,27 +80,37 @@ impl Joined {
                 *tried = &[Low, High];
             }
         });
-        let (mut least, mut most) = (likely, likely);
+        let mut corners = Vec::with_capacity(32);
         for &flow in flow {
             for &steering in steering {
                 for &tightness in tightness {
                     for &viscosity in viscosity {
-                        let arrives = |merit| {
-                            let corner = Corner {
-                                merit,
-                                flow,
-                                steering,
-                                tightness,
-                                viscosity,
-                            };
-                            Some(self.chain(corner).most().ok()?.0.arrives())
-                        };
-                        least = least.min(arrives(Low)?);
-                        most = most.max(arrives(High)?);
+                        corners.extend([Low, High].map(|merit| Corner {
+                            merit,
+                            flow,
+                            steering,
+                            tightness,
+                            viscosity,
+                        }));
                     }
                 }
             }
         }
+        corners
+    }
+
+    /// The least and the most that can arrive, about the likely value. `None` only where a route's
+    /// list of parts is itself wrong.
+    pub fn range(&mut self, likely: Power) -> Option<Spread<Power>> {
+        let (mut least, mut most) = (likely, likely);
+        for corner in self.corners() {
+            let arrives = self.chain(corner).most().ok()?.0.arrives();
+            least = least.min(arrives);
+            most = most.max(arrives);
+        }
         Some(Spread::new(least, likely, most, Source::Computed))
     }
 }
+
+/// What is told each uncertain figure: its stage, its name, how it bears on what arrives.
+pub type VisitStaged<'v> = dyn FnMut(Option<StageKind>, FigureName, Axis, Uncertain<'_>) + 'v;

@@ -13,13 +13,13 @@ use crate::physics::oil::Oil;
 use crate::quantity::{AngularSpeed, Flow};
 use crate::route::joined::{Filling, Joined};
 use crate::settings::Settings;
-use crate::stage::Stage;
 use crate::stage::divert::{Divert, most_flow};
 use crate::stage::gear::Gear;
 use crate::stage::motor::Motor;
 use crate::stage::pump::{Pump, PumpSize};
 use crate::stage::steering::Steering;
 use crate::stage::valve::Valve;
+use crate::stage::{OilAtWork, Stage};
 
 /// A part of a route.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -129,13 +129,13 @@ pub fn assemble(parts: &[Part], hookup: Hookup<'_>) -> Result<Joined, Vec<NoFit>
     for part in parts {
         part.add(hookup, &mut assembly);
     }
-    let oil = assembly.oil.unwrap_or(hookup.machine.oil);
+    let oil = hookup
+        .settings
+        .oil_for(assembly.oil.unwrap_or(hookup.machine.oil));
     if assembly.reasons.is_empty() {
         Ok(Joined {
             stages: assembly.stages,
-            oil: hookup
-                .settings
-                .oil_at(&oil, hookup.settings.oil_temperature()),
+            oil: OilAtWork::of(&oil, hookup.settings.oil_temperature()),
             budget: Budget::at(
                 hookup.machine,
                 hookup.implement,

@@ -12,10 +12,14 @@ pub mod pump;
 pub mod steering;
 pub mod valve;
 
+use crate::defaults;
 use crate::drive::{Drive, Limit, Stall};
 use crate::formula::{Figure, Formula};
 use crate::physics::displacement::RatedPoint;
-use crate::quantity::{AngularSpeed, Density, Flow, Power, Pressure, Torque, Viscosity};
+use crate::physics::oil::Oil;
+use crate::quantity::{
+    AngularSpeed, Density, Flow, Power, Pressure, Temperature, Torque, Viscosity,
+};
 use crate::source::Source;
 use crate::spread::{Axis, Corner, Scenario, Spread};
 use crate::units::Quantity;
@@ -130,6 +134,16 @@ impl StageKind {
     /// Whether what is lost there heats the oil.
     pub fn heats_oil(self) -> bool {
         !matches!(self, Self::Gear(_))
+    }
+}
+
+impl OilAtWork {
+    /// An oil at a temperature.
+    pub fn of(oil: &Oil, temperature: Temperature) -> Self {
+        Self {
+            viscosity: defaults::viscosity(oil, temperature),
+            density: oil.density(temperature),
+        }
     }
 }
 

@@ -5,7 +5,7 @@ use crate::drive::{Drive, Limit, Rate, Stall};
 use crate::formula::{Figure, Formula};
 use crate::physics::displacement::{Losses, RatedPoint};
 use crate::physics::hydraulic::pump_displacement;
-use crate::quantity::{AngularSpeed, Displacement, Flow, Pressure, Torque};
+use crate::quantity::{AngularSpeed, Displacement, Flow, Power, Pressure, Torque};
 use crate::source::Source;
 use crate::spread::{Axis, Corner, Spread};
 use crate::units::Quantity;
@@ -116,6 +116,25 @@ impl Pump {
             _ => Working { pressure, flow },
         };
         Some((losses, working))
+    }
+}
+
+impl Pump {
+    /// Power that it takes while nothing is asked of it, all of which heats the oil: a fixed pump
+    /// sends its flow round against a pressure, a variable one only holds that pressure.
+    ///
+    /// Equation: P = T·ω, T of the model with x = 1, or with x·V·ω/2π = Q_s. Units: SI.
+    /// Valid range: speed above zero. Source: Wilson's model, from memory.
+    pub fn idles(&self, against: Pressure, speed: AngularSpeed, at: &AtWork) -> Power {
+        let losses = self.losses(at.corner);
+        let rubbed =
+            against * losses.displacement * losses.friction() + losses.drag(speed, at.viscosity);
+        let flow = match self.demand {
+            Some(_) => losses.leaks(against, at.viscosity),
+            None => losses.displacement * speed,
+        };
+        // P = p·Q + T_loss·ω
+        against * flow + rubbed * speed
     }
 }
 

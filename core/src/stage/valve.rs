@@ -24,7 +24,8 @@ pub enum Valve {
 }
 
 impl Valve {
-    fn drop(&self, flow: Flow, corner: Corner) -> Pressure {
+    /// What it takes of a flow.
+    pub fn drop(&self, flow: Flow, corner: Corner) -> Pressure {
         match self {
             // Δp = Δp_r·(Q/Q_r)²
             Self::Open { drop, at } => rated_drop(corner.of(Axis::Burden, drop), *at, flow),

@@ -1,0 +1,264 @@
+//! How warm a route's oil gets at work.
+
+use crate::chain::{Chain, Running};
+use crate::defaults;
+use crate::physics::heat::{
+    Warming, cooler_duty, cooler_size, heat_capacity, oil_specific_heat, smallest_tank,
+    still_air_by_btu_rule, still_air_by_horsepower_rule, tank_surface, usual_tank,
+};
+use crate::quantity::{Area, Conductance, Power, Temperature, TemperatureDifference, Time, Volume};
+use crate::root::rising_root;
+use crate::route::joined::Joined;
+use crate::source::Source;
+use crate::spread::{Corner, Spread};
+use crate::stage::pump::Pump;
+use crate::stage::valve::Valve;
+use crate::stage::{AtWork, OilAtWork, Stage};
+use crate::work::Load;
+
+/// A rule for what a tank's surface sheds in still air.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum SurfaceRule {
+    /// 2.0 Btu/h for each square foot and degree Fahrenheit.
+    Btu,
+    /// 0.001 hp for each square foot and degree Fahrenheit.
+    Horsepower,
+}
+
+impl SurfaceRule {
+    /// Both, the more cautious first.
+    pub const ALL: [Self; 2] = [Self::Btu, Self::Horsepower];
+}
+
+/// How the oil warms by one rule.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Settling {
+    /// The rule.
+    pub rule: SurfaceRule,
+    /// Where the temperature settles; `None` above [`HOTTEST`].
+    pub at: Option<Temperature>,
+    /// Time from cold until the limit: `None` where it's never reached.
+    pub to_limit: Option<Time>,
+    /// What the route delivers at most for good, with the oil at its limit; `None` where even an
+    /// empty rotor is too much.
+    pub for_good: Option<Power>,
+}
+
+/// What heats a route's oil and what cools it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Heat {
+    /// What ends as heat in the oil at work, at the temperature that is set.
+    pub lost: Power,
+    /// What ends as heat in the oil while the rotor stands and the engine turns.
+    pub idle: Power,
+    /// The oil in the tank: known, or by rules of thumb.
+    pub tank: Spread<Volume>,
+    /// Its surface.
+    pub surface: Area,
+    /// The temperature that the oil must not pass.
+    pub limit: Temperature,
+    /// Where it settles by each rule.
+    pub settling: [Settling; 2],
+    /// What a cooler must take to keep the limit, by the more cautious rule.
+    pub cooler_duty: Power,
+    /// The size of that cooler.
+    pub cooler: Conductance,
+    /// The tank that is usual for this flow.
+    pub usual_tank: Volume,
+}
+
+/// The hottest that is looked at.
+pub const HOTTEST: f64 = 150.0;
+
+/// How warm the oil gets at a load in air; `None` for a route without oil or where nothing moves.
+///
+/// Every watt that a stage with oil loses heats it, once: pump, steering's share, what is sent
+/// back, valve, hoses and motor. The tank's surface sheds, and a cooler where there is one; lines
+/// and housings shed too and aren't counted.
+pub fn heat(joined: &Joined, load: Load<'_>, air: Temperature) -> Option<Heat> {
+    let circuit = Circuit { joined, load };
+    let now = circuit.running(&joined.oil)?;
+    if now.heat <= Power::ZERO {
+        return None;
+    }
+    let flow = now.pumped?.rate.flowing().ok()?;
+    let limit = defaults::hottest_oil();
+    let tank = match joined.filling.reservoir.volume {
+        Some(volume) => Spread::exact(volume, Source::Own),
+        None => defaults::TANK_MINUTES.map(|minutes| smallest_tank(flow) * minutes),
+    };
+    let surface = tank_surface(tank.likely);
+    let at_limit = circuit.at(limit)?;
+    let settling = SurfaceRule::ALL.map(|rule| {
+        let shed = circuit.shed(rule, surface);
+        Settling {
+            rule,
+            at: circuit.settles(shed, air),
+            to_limit: circuit.time_to(limit, shed, air, tank.likely),
+            for_good: circuit.for_good(limit, shed, air),
+        }
+    });
+    let shed = circuit.shed(SurfaceRule::Btu, surface);
+    let duty = cooler_duty(at_limit.heat, shed, limit, air);
+    Some(Heat {
+        lost: now.heat,
+        idle: circuit.idles()?,
+        tank,
+        surface,
+        limit,
+        settling,
+        cooler_duty: duty,
+        cooler: cooler_size(duty, limit, air),
+        usual_tank: usual_tank(flow),
+    })
+}
+
+struct Circuit<'a> {
+    joined: &'a Joined,
+    load: Load<'a>,
+}
+
+impl Circuit<'_> {
+    /// At work with an oil; at its most where that isn't enough for the load.
+    fn running(&self, oil: &OilAtWork) -> Option<Running> {
+        self.with(oil, self.load)
+    }
+
+    fn with(&self, oil: &OilAtWork, load: Load<'_>) -> Option<Running> {
+        let chain = Chain {
+            at: AtWork::new(oil, Corner::LIKELY),
+            ..self.joined.chain(Corner::LIKELY)
+        };
+        let (most, _) = chain.most().ok()?;
+        let mut running = chain.working(&most, |speed| load.at(speed)).unwrap_or(most);
+        running.heat = running.heat + self.throttled(&running);
+        Some(running)
+    }
+
+    fn pump_and_valve(&self) -> Option<(&Pump, &Valve)> {
+        let mut stages = self.joined.stages.iter();
+        let pump = stages.find_map(|stage| match stage {
+            Stage::Pump(pump) => Some(pump),
+            _ => None,
+        })?;
+        let valve = stages.find_map(|stage| match stage {
+            Stage::Valve(valve) => Some(valve),
+            _ => None,
+        })?;
+        Some((pump, valve))
+    }
+
+    /// What a pump that always holds its set pressure loses in the valve, beyond what its load
+    /// needs: the valve throttles the rest.
+    ///
+    /// Equation: P = (p_set − p)·Q. Units: SI. Source: definition.
+    fn throttled(&self, running: &Running) -> Power {
+        match (self.pump_and_valve(), running.pumped) {
+            (Some((pump, Valve::Open { .. })), Some(pumped)) if pump.demand.is_some() => {
+                // P = p_set·Q − P_pumped
+                pumped.rate.flowing().map_or(Power::ZERO, |flow| {
+                    (pump.relief.likely * flow - pumped.power).max(Power::ZERO)
+                })
+            }
+            _ => Power::ZERO,
+        }
+    }
+
+    /// What is lost while the rotor stands: a fixed pump sends its flow round through the valve, a
+    /// compensated one holds its set pressure, a load-sensing one its margin.
+    fn idles(&self) -> Option<Power> {
+        let (pump, valve) = self.pump_and_valve()?;
+        let chain = self.joined.chain(Corner::LIKELY);
+        let speed = chain.stages.iter().try_fold(chain.speed, |speed, stage| {
+            match stage {
+                Stage::Gear(gear) => Ok(speed * gear.ratio),
+                // Only what is before the pump turns it.
+                _ => Err(speed),
+            }
+        });
+        let (Ok(speed) | Err(speed)) = speed;
+        let flow = pump.displacement(Corner::LIKELY) * speed;
+        let against = match (valve, pump.demand) {
+            (Valve::Open { .. }, Some(_)) => pump.relief.likely,
+            (valve, _) => valve.drop(flow, Corner::LIKELY),
+        };
+        Some(pump.idles(against, speed, &chain.at))
+    }
+
+    /// At work with its oil at a temperature.
+    fn at(&self, temperature: Temperature) -> Option<Running> {
+        self.running(&OilAtWork::of(&self.joined.filling.oil, temperature))
+    }
+
+    /// What tank and cooler shed for each kelvin.
+    fn shed(&self, rule: SurfaceRule, surface: Area) -> Conductance {
+        let film = match rule {
+            SurfaceRule::Btu => still_air_by_btu_rule(),
+            SurfaceRule::Horsepower => still_air_by_horsepower_rule(),
+        };
+        let cooler = self.joined.filling.reservoir.cooler;
+        film * surface + cooler.unwrap_or(Conductance::ZERO)
+    }
+
+    /// Where the oil's temperature settles: where what is shed has grown to what is lost. The oil
+    /// warms below it and cools above it.
+    fn settles(&self, shed: Conductance, air: Temperature) -> Option<Temperature> {
+        let hottest = Temperature::celsius(HOTTEST) - air;
+        let excess = |part: f64| {
+            let warmer = TemperatureDifference::kelvins(hottest.to_kelvins() * part);
+            let lost = self.at(air + warmer).map_or(Power::ZERO, |it| it.heat);
+            // P_shed − P_lost
+            (shed * warmer - lost).to_watts()
+        };
+        let part = rising_root(excess);
+        let warmer = TemperatureDifference::kelvins(hottest.to_kelvins() * part);
+        (part < 1.0).then(|| air + warmer)
+    }
+
+    /// Time from the air's temperature to a limit.
+    ///
+    /// Equation: C·dT/dt = P(T) − UA·(T − T_a), in [`STEPS`] steps of equal warming with P that of
+    /// each step's middle, each solved exactly. Units: SI. Source: balance of heat.
+    fn time_to(
+        &self,
+        limit: Temperature,
+        shed: Conductance,
+        air: Temperature,
+        tank: Volume,
+    ) -> Option<Time> {
+        let density = self.joined.oil.density;
+        let capacity = heat_capacity(tank, density, oil_specific_heat());
+        let step = TemperatureDifference::kelvins((limit - air).to_kelvins() / f64::from(STEPS));
+        let half = TemperatureDifference::kelvins(0.5 * step.to_kelvins());
+        let mut time = Time::ZERO;
+        let mut start = air;
+        for _ in 0..STEPS {
+            let warming = Warming {
+                start,
+                air,
+                heat: self.at(start + half)?.heat,
+                shed,
+                capacity,
+            };
+            time = time + warming.time_to(start + step)?;
+            start = start + step;
+        }
+        Some(time)
+    }
+
+    /// What arrives at the largest part of the load that the tank keeps at the limit for good.
+    fn for_good(&self, limit: Temperature, shed: Conductance, air: Temperature) -> Option<Power> {
+        let oil = OilAtWork::of(&self.joined.filling.oil, limit);
+        let allowed = shed * (limit - air);
+        let at = |part| self.with(&oil, self.load.part(part));
+        let part = rising_root(|part| {
+            let lost = at(part).map_or(Power::ZERO, |it| it.heat);
+            (lost - allowed).to_watts()
+        });
+        let running = at(part)?;
+        (running.heat <= allowed * (1.0 + 1e-9)).then(|| running.arrives())
+    }
+}
+
+/// Steps of the warming.
+const STEPS: u32 = 12;
