@@ -5,7 +5,10 @@ use farend_core::fault::Fault;
 use farend_core::implement::Implement;
 use farend_core::kit::Kit;
 use farend_core::machine::Machine;
+use farend_core::measure::Amount;
 use farend_core::route::RouteId;
+use farend_core::route::joined::Joined;
+use farend_core::route::part::{Hookup, assemble};
 use farend_core::settings::{Control, Settings};
 use farend_core::state::{LinkFault, State};
 use farend_core::units::{Quantity, UnitSystem};
@@ -116,9 +119,19 @@ impl Model {
         self.keep_a_running_route();
     }
 
-    /// Chooses an implement.
+    /// Chooses an implement. What was set for the work of the one before is of no use to it.
     pub fn choose_implement(self, id: String) {
-        self.state.update(|state| state.implement = id);
+        self.state.update(|state| {
+            state.implement = id;
+            state.settings = Settings {
+                ground_speed: None,
+                ground: None,
+                depth: None,
+                density: None,
+                job: None,
+                ..state.settings
+            };
+        });
         self.keep_a_running_route();
     }
 
@@ -141,6 +154,39 @@ impl Model {
     pub fn turn(self, control: Control, to: Option<Quantity>) {
         self.state
             .update(|state| state.settings = control.turned(state.settings, to));
+    }
+
+    /// Sets the job, where it's of a size that the core takes.
+    pub fn set_job(self, job: Amount) -> bool {
+        let settings = Settings {
+            job: Some(job),
+            ..self.settings.get_untracked()
+        };
+        let fits = self.machine.with_untracked(|machine| {
+            machine
+                .as_ref()
+                .is_some_and(|machine| settings.check(machine).is_ok())
+        });
+        if fits {
+            self.state.update(|state| state.settings.job = Some(job));
+        }
+        fits
+    }
+
+    /// A route joined up with the kit that it takes, where it runs.
+    pub fn joined(self, route: RouteId) -> Option<Joined> {
+        let (machine, implement) = (self.machine.read(), self.implement.read());
+        let comparison = self.comparison.read();
+        let run = comparison.as_ref()?.route(route)?.run()?;
+        let yard = self.yard.read();
+        let settings = self.settings.get();
+        let hookup = Hookup {
+            machine: machine.as_ref()?,
+            implement: implement.as_ref()?,
+            kit: yard.kit(&run.kit),
+            settings: &settings,
+        };
+        assemble(route.parts(), hookup).ok()
     }
 
     /// Takes over a yard file, or says all that is wrong with it and leaves everything as it was.

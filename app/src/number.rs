@@ -1,7 +1,7 @@
 //! Numbers as people read them. The browser's own formatter does the work.
 
 use farend_core::formula::Figure;
-use farend_core::quantity::Power;
+use farend_core::quantity::{Power, Time};
 use farend_core::units::{Quantity, UnitSystem};
 use js_sys::{Array, Function, Intl, Object, Reflect};
 use std::cell::RefCell;
@@ -46,7 +46,20 @@ fn digits(quantity: Quantity, value: f64) -> usize {
         Quantity::Speed(_)
         | Quantity::Temperature(_)
         | Quantity::Viscosity(_)
-        | Quantity::Density(_) => 0,
+        | Quantity::Density(_)
+        | Quantity::Depth(_)
+        | Quantity::Slope(_)
+        | Quantity::Mass(_)
+        | Quantity::Force(_)
+        | Quantity::Volume(_)
+        | Quantity::Time(_)
+        | Quantity::Conductance(_) => 0,
+        Quantity::Amount(_) | Quantity::WorkRate(..) | Quantity::Length(_)
+            if value.abs() >= 20.0 =>
+        {
+            0
+        }
+        Quantity::WorkEnergy(..) => 2,
         Quantity::Torque(_) if value.abs() >= 10.0 => 0,
         Quantity::Pressure(_) if value.abs() >= 100.0 => 0,
         Quantity::Displacement(_) if value.abs() >= 20.0 => 0,
@@ -73,6 +86,33 @@ pub fn shown(quantity: Quantity, units: UnitSystem) -> String {
 /// A power with its unit.
 pub fn power(power: Power, units: UnitSystem) -> String {
     shown(Quantity::Power(power), units)
+}
+
+/// A number as an input field wants it.
+pub fn plain(value: f64) -> String {
+    // A tenth tells nothing in a thousand.
+    let digits = usize::from(value.abs() < 1000.0);
+    let text = format!("{value:.digits$}");
+    text.strip_suffix(".0").unwrap_or(&text).to_owned()
+}
+
+/// A time: "35 min", "2 h 10 min", "more than 100 h".
+pub fn time(time: Time) -> String {
+    const MOST: f64 = 6_000.0;
+    let minutes = time.to_minutes().round();
+    if minutes > MOST {
+        return "more than 100\u{a0}h".to_owned();
+    }
+    let (hours, rest) = ((minutes / 60.0).floor(), minutes % 60.0);
+    match (hours > 0.0, rest > 0.0 || hours == 0.0) {
+        (false, _) => format!("{}\u{a0}min", fixed(rest, 0)),
+        (true, false) => format!("{}\u{a0}h", fixed(hours, 0)),
+        (true, true) => format!(
+            "{}\u{a0}h\u{a0}{}\u{a0}min",
+            fixed(hours, 0),
+            fixed(rest, 0)
+        ),
+    }
 }
 
 /// A range: "27.3 to 30.1 kW".

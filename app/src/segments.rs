@@ -15,6 +15,8 @@ pub enum Piece {
     LostInOil,
     /// Power of the engine that the route can't take up.
     NotTakenUp,
+    /// Power that thin air and driving take before the route.
+    AirAndDriving,
 }
 
 /// A piece of a bar.
@@ -29,8 +31,9 @@ pub struct Segment {
 }
 
 /// The pieces of a route's bar: what arrives first, then the losses from the implement back to
-/// the engine, then what the engine keeps. Together they are the engine's power.
-pub fn segments(run: &Run, scale: Power) -> Vec<Segment> {
+/// the engine, then what the engine keeps, then what it never had for a
+/// route. Together they are the engine's power.
+pub fn segments(run: &Run, engine: Power, scale: Power) -> Vec<Segment> {
     let losses = run
         .ledger
         .passages
@@ -40,7 +43,10 @@ pub fn segments(run: &Run, scale: Power) -> Vec<Segment> {
     let mut from = 0.0;
     std::iter::once((Piece::Arrives, run.delivered.likely))
         .chain(losses)
-        .chain([(Piece::NotTakenUp, run.ledger.left_in_engine())])
+        .chain([
+            (Piece::NotTakenUp, run.ledger.left_in_engine()),
+            (Piece::AirAndDriving, engine - run.ledger.available),
+        ])
         .filter_map(|(piece, power)| {
             let width = power / scale;
             let segment = Segment { piece, from, width };
@@ -73,7 +79,7 @@ mod tests {
             for implement in &yard.implements {
                 let all = compare(machine, implement, &yard.kits, &Settings::default()).unwrap();
                 for (_, run) in all.ranked() {
-                    let pieces = segments(run, all.engine.likely);
+                    let pieces = segments(run, all.engine.likely, all.engine.likely);
                     let total: f64 = pieces.iter().map(|piece| piece.width).sum();
                     assert!((total - 1.0).abs() < 1e-9, "{total}");
                     assert!(pieces.iter().all(|piece| piece.width > 0.0));

@@ -1,12 +1,18 @@
 //! Names of things.
 
 use farend_core::drive::Limit;
+use farend_core::implement::Ground;
 use farend_core::machine::Outlet;
+use farend_core::measure::Measure;
+use farend_core::physics::joint::AngleAdvice;
+use farend_core::physics::oil::Grade;
 use farend_core::route::RouteId;
 use farend_core::settings::Control;
-use farend_core::stage::StageKind;
 use farend_core::stage::gear::{GearKind, GearRole};
+use farend_core::stage::{FigureName, StageKind};
 use farend_core::standing::Standing;
+use farend_core::thermal::SurfaceRule;
+use farend_core::warning::Line;
 
 pub const TITLE: &str = "Farend";
 pub const PURPOSE: &str = "What really drives the implement: how much of the engine's power \
@@ -31,6 +37,7 @@ pub const ARRIVES: &str = "arrives at the rotor";
 pub const LOST_IN_SHAFTS: &str = "lost in shafts, gears, belts";
 pub const LOST_IN_OIL: &str = "lost in oil";
 pub const NOT_TAKEN_UP: &str = "engine power that the route can't take up";
+pub const AIR_AND_DRIVING: &str = "taken by thin air and driving";
 pub const NEED: &str = "what the job needs, likely and range";
 pub const SPREAD: &str = "low to high of what arrives";
 pub const AS_TABLE: &str = "The same as a table";
@@ -47,6 +54,44 @@ pub const CURVE_LIKELY: &str = "likely";
 pub const CURVE_RANGE: &str = "low to high";
 pub const CURVE_NEED: &str = "need";
 pub const DELIVERED: &str = "Delivered";
+
+pub const DRIVING_AND_MATERIAL: &str = "Driving and material";
+pub const SITE_AND_OIL: &str = "Site and oil";
+pub const GROUND: &str = "Ground";
+pub const OIL_GRADE: &str = "Oil in the circuits";
+pub const AS_IN_THE_YARD: &str = "As in the yard";
+
+pub const DEEPER_HEADING: &str = "For those who want to know more";
+pub const WORK: &str = "How the work goes";
+pub const HEAT: &str = "How warm the oil gets";
+pub const INFLUENCES: &str = "What moves this figure most";
+pub const ALL_SOURCES: &str = "Where the figures come from, and what isn't modelled";
+pub const JOB: &str = "The job";
+pub const JOB_BY: &str = "Measured by";
+pub const MOST_WORK: &str = "Most work";
+pub const TIME: &str = "Time for the job";
+pub const GROUND_SPEED: &str = "Speed over ground";
+pub const THROWS: &str = "Throws, at most";
+pub const TIPS: &str = "Tips run at";
+pub const NO_WORK: &str = "The yard doesn't say what this implement's work takes: no time can be \
+    given.";
+pub const NO_OIL: &str = "No oil carries power on this route.";
+pub const NOTHING_MOVES: &str = "Nothing moves on this route.";
+pub const FIGURE: &str = "Figure";
+pub const AT_LOW: &str = "Arrives at its low value";
+pub const AT_HIGH: &str = "Arrives at its high value";
+pub const NOT_UNCERTAIN: &str = "Nothing on this route is uncertain.";
+pub const RULE: &str = "Tank sheds";
+pub const SETTLES_AT: &str = "Settles at";
+pub const TO_LIMIT: &str = "From cold to the limit";
+pub const FOR_GOOD: &str = "Arrives for good";
+pub const NEVER: &str = "never gets there";
+pub const NEVER_DONE: &str = "never done";
+pub const TOO_SLOW: &str = "and the rotor is too slow to work properly";
+pub const NOTHING: &str = "nothing";
+pub const NOT_MODELLED: &str = "Not modelled";
+pub const MODELS: &str = "Equations";
+pub const FIGURES: &str = "Figures";
 
 pub const LEDGER_HEADING: &str = "Where the power goes";
 pub const STAGE: &str = "Stage";
@@ -181,6 +226,89 @@ pub fn control(control: Control) -> &'static str {
         Control::PackFlow => "Pack's flow at rated PTO speed",
         Control::PackRelief => "Pack's relief pressure",
         Control::OilTemperature => "Oil temperature",
+        Control::Altitude => "Height above the sea",
+        Control::AirTemperature => "Air temperature",
+        Control::GroundSpeed => "Speed over ground",
+        Control::Slope => "Slope, uphill above zero",
+        Control::Depth => "Depth worked",
+        Control::MaterialDensity => "Density of the material",
+    }
+}
+
+/// What is driven on.
+pub fn ground(ground: Ground) -> &'static str {
+    match ground {
+        Ground::Firm => "Firm",
+        Ground::Grass => "Grass",
+        Ground::Loose => "Loose",
+    }
+}
+
+/// An oil.
+pub fn grade(grade: Grade) -> &'static str {
+    match grade {
+        Grade::Vg22 => "ISO VG 22",
+        Grade::Vg32 => "ISO VG 32",
+        Grade::Vg46 => "ISO VG 46",
+        Grade::Vg68 => "ISO VG 68",
+        Grade::Vg100 => "ISO VG 100",
+        Grade::TractorFluid => "Tractor fluid",
+    }
+}
+
+/// What a job is measured in.
+pub fn measure(measure: Measure) -> &'static str {
+    match measure {
+        Measure::Mass => "mass",
+        Measure::Area => "area",
+        Measure::Volume => "volume",
+        Measure::Length => "length",
+    }
+}
+
+/// An uncertain figure.
+pub fn figure(figure: FigureName) -> &'static str {
+    match figure {
+        FigureName::EnginePower => "engine's net power",
+        FigureName::Driving => "what driving takes",
+        FigureName::Efficiency => "efficiency",
+        FigureName::Rating => "rating",
+        FigureName::SheetFlow => "flow on the sheet",
+        FigureName::SteeringFlow => "steering's flow",
+        FigureName::PumpVolumetric | FigureName::MotorVolumetric => "leakage (ηv)",
+        FigureName::PumpHydroMechanical | FigureName::MotorHydroMechanical => "friction (ηhm)",
+        FigureName::Relief => "relief pressure",
+        FigureName::ValveDrop => "pressure that it takes",
+        FigureName::CouplerDrop => "pressure that a coupler takes",
+        FigureName::Viscosity => "the oil's viscosity",
+    }
+}
+
+/// A rule for what a tank sheds.
+pub fn surface_rule(rule: SurfaceRule) -> &'static str {
+    match rule {
+        SurfaceRule::Btu => "2.0 Btu/h for each ft² and °F",
+        SurfaceRule::Horsepower => "0.001 hp for each ft² and °F",
+    }
+}
+
+/// How long a joint may run at an angle.
+pub fn angle(advice: AngleAdvice) -> &'static str {
+    match advice {
+        AngleAdvice::Fine => "fine all day",
+        AngleAdvice::ForAWhile => "up to 15° is good for all day, 25° is the most for steady work",
+        AngleAdvice::Brief => "only for moments; 25° is the most for steady work",
+        AngleAdvice::NeedsWideAngle => "only a wide-angle joint bears that, and only for moments",
+        AngleAdvice::Never => "no joint bears that",
+    }
+}
+
+/// A line.
+pub fn line(line: Line) -> &'static str {
+    match line {
+        Line::Suction => "suction line",
+        Line::Supply => "hose to the motor",
+        Line::Back => "hose back",
     }
 }
 

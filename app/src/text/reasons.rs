@@ -2,12 +2,12 @@
 
 use super::labels;
 use crate::number;
-use farend_core::compare::Warning;
 use farend_core::drive::Stall;
 use farend_core::implement::Place;
 use farend_core::machine::MachineKind;
 use farend_core::route::part::NoFit;
 use farend_core::units::{Quantity, UnitSystem};
+use farend_core::warning::Warning;
 
 /// Why a route can't be had, as the rest of a sentence.
 pub fn no_fit(reason: NoFit, units: UnitSystem) -> String {
@@ -82,6 +82,33 @@ pub fn warning(warning: Warning, units: UnitSystem) -> String {
             "The {} hands on less than half of what it takes: here it works far from what it is \
              made for, and the figures are rough.",
             super::small(labels::stage(stage))
+        ),
+        Warning::LineTooNarrow {
+            line,
+            velocity,
+            usual,
+        } => format!(
+            "Oil runs at {} in the {}, up to {} is usual there: a wider one loses less.",
+            number::shown(Quantity::Velocity(velocity), units),
+            labels::line(line),
+            number::shown(Quantity::Velocity(usual), units)
+        ),
+        Warning::SuctionTooLow { inlet, lowest } => format!(
+            "The pump's inlet gets {} absolute and needs {}: it draws bubbles and wears out. A \
+             wider or shorter suction line, or a pump below its oil.",
+            number::shown(Quantity::Pressure(inlet), units),
+            number::shown(Quantity::Pressure(lowest), units)
+        ),
+        Warning::JointAngle { angle, advice } => format!(
+            "Each joint bends by {}°: {}.",
+            number::fixed(angle.to_degrees(), 0),
+            labels::angle(advice)
+        ),
+        Warning::WontStart { starts, needs } => format!(
+            "Stopped under full load it won't start again: the motor starts with {} at the rotor, \
+             the job takes {}. Back off and clear it with the engine stopped.",
+            number::shown(Quantity::Torque(starts), units),
+            number::shown(Quantity::Torque(needs), units)
         ),
         Warning::FlowDiverted { comes, used } => format!(
             "{} come, the motor may take {}: the rest goes back to the tank and heats the oil.",

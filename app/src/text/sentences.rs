@@ -2,13 +2,17 @@
 
 use super::{capital, labels, list, reasons};
 use crate::number;
+use farend_core::budget::Budget;
 use farend_core::compare::{Comparison, Outcome, Run};
 use farend_core::implement::Implement;
 use farend_core::machine::Machine;
-use farend_core::quantity::Power;
+use farend_core::quantity::{Length, Power, Temperature, Time};
 use farend_core::route::RouteId;
+use farend_core::sensitivity::Influence;
+use farend_core::spread::Spread;
 use farend_core::stage::StagePhysics;
 use farend_core::standing::Verdict;
+use farend_core::thermal::{HOTTEST, Heat};
 use farend_core::units::{Quantity, UnitSystem};
 
 /// The answer: which route brings most, how much of the engine that is, and how it fares.
@@ -151,6 +155,93 @@ pub fn verdict(verdict: &Verdict) -> String {
             labels::standing(best).to_lowercase()
         ),
     }
+}
+
+/// What a job must be.
+pub const JOB_REFUSED: &str =
+    "Enter a number above zero, of a size that can be done. It stays as it was until then.";
+/// How to read the table of work.
+pub const WORK_NOTE: &str = "The most that a route keeps up: the faster it is driven, the more is \
+    worked and the less the engine has left. Time is for working without turning and stopping. \
+    How far a thrower throws is a bound without air's drag; real throws are shorter.";
+/// How to read the list of what matters.
+pub const INFLUENCES: &str = "What would arrive if one figure alone were at its low or its high \
+    value. The first is the one most worth asking about.";
+
+/// A time's range: "28 min to 1 h 2 min".
+pub fn time_range(time: Spread<Time>) -> String {
+    format!("{} to {}", number::time(time.low), number::time(time.high))
+}
+
+/// How far a thrower throws at the most.
+pub fn casting((bound, ratio): (Length, f64), units: UnitSystem) -> String {
+    format!(
+        "{}, {} of rated",
+        number::shown(Quantity::Length(bound), units),
+        number::percent(ratio)
+    )
+}
+
+/// An uncertain figure with the stage that it belongs to.
+pub fn figure_of(influence: &Influence) -> String {
+    let figure = labels::figure(influence.figure);
+    match influence.stage {
+        None => capital(figure),
+        Some(stage) => format!("{}: {figure}", labels::stage(stage)),
+    }
+}
+
+/// Beyond the hottest that is looked at.
+pub fn hotter_than(units: UnitSystem) -> String {
+    let hottest = Temperature::celsius(HOTTEST);
+    format!(
+        "above {}",
+        number::shown(Quantity::Temperature(hottest), units)
+    )
+}
+
+/// What heats the oil.
+pub fn heat(heat: &Heat, units: UnitSystem) -> String {
+    format!(
+        "At work {} end as heat in the oil; while the rotor stands and the engine turns, {}. With \
+         {} in the tank, its surface alone must carry that away before {} are reached.",
+        number::power(heat.lost, units),
+        number::power(heat.idle, units),
+        number::shown(Quantity::Volume(heat.tank.likely), units),
+        number::shown(Quantity::Temperature(heat.limit), units)
+    )
+}
+
+/// What would cool it.
+pub fn cooling(heat: &Heat, units: UnitSystem) -> String {
+    let tank = number::shown(Quantity::Volume(heat.usual_tank), units);
+    if heat.cooler_duty <= Power::ZERO {
+        return format!("No cooler is needed for this work. The usual tank for this flow: {tank}.");
+    }
+    format!(
+        "To keep the limit for good, a cooler must take {} ({}). The usual tank for this flow: \
+         {tank}. Hoses, pipes and housings help; they aren't counted.",
+        number::power(heat.cooler_duty, units),
+        number::shown(Quantity::Conductance(heat.cooler), units)
+    )
+}
+
+/// What air and driving take of the engine's power, where they take anything.
+pub fn budget(budget: &Budget, units: UnitSystem) -> Option<String> {
+    let air = budget.net.likely * (1.0 - budget.air);
+    let driving = budget.driving.map_or(Power::ZERO, |it| it.likely);
+    let told: Vec<_> = [("thin or warm air", air), ("driving", driving)]
+        .into_iter()
+        .filter(|(_, power)| *power > Power::ZERO)
+        .map(|(what, power)| format!("{what} {}", number::power(power, units)))
+        .collect();
+    (!told.is_empty()).then(|| {
+        format!(
+            "of {}; {} take the rest",
+            number::power(budget.net.likely, units),
+            list(&told)
+        )
+    })
 }
 
 /// What arrives at the rotor, in one line.

@@ -19,9 +19,9 @@ fn across(part: f64) -> String {
 /// The power that the picture's whole width stands for: it stays while the engine's speed is
 /// turned, so that bars can be seen to shrink.
 fn scale(model: Model) -> Option<Power> {
-    let (machine, implement) = (model.machine.read(), model.implement.read());
-    let (engine, need) = (machine.as_ref()?.engine.net, implement.as_ref()?.need);
-    Some(engine.likely.max(need.high) * 1.02)
+    let machine = model.machine.read();
+    let need = model.comparison.read().as_ref()?.need;
+    Some(machine.as_ref()?.engine.net.likely.max(need.high) * 1.02)
 }
 
 /// The six bars with their key and table.
@@ -121,12 +121,12 @@ fn Row(route: RouteId, scale: Memo<Option<Power>>) -> impl IntoView {
 
 /// The picture of a route that runs. Its message stands in words beside it.
 fn bar(model: Model, run: &Run, scale: Power) -> impl IntoView + use<> {
-    let pieces = segments(run, scale);
-    let need = model
-        .implement
-        .read()
+    let all = model.comparison.read();
+    let pieces = all
         .as_ref()
-        .map(|implement| implement.need.map(|power| power / scale));
+        .map(|all| segments(run, all.engine.likely, scale))
+        .unwrap_or_default();
+    let need = all.as_ref().map(|all| all.need.map(|power| power / scale));
     let low = run.delivered.low / scale;
     let high = run.delivered.high / scale;
     view! {
@@ -168,6 +168,7 @@ fn piece(segment: &Segment) -> impl IntoView + use<> {
         Piece::LostInShafts => "lost-shafts",
         Piece::LostInOil => "lost-oil",
         Piece::NotTakenUp => "not-taken",
+        Piece::AirAndDriving => "air-and-driving",
     };
     view! {
         <rect
@@ -273,6 +274,7 @@ fn Key() -> impl IntoView {
             {entry("lost-shafts", labels::LOST_IN_SHAFTS)}
             {entry("lost-oil", labels::LOST_IN_OIL)}
             {entry("not-taken", labels::NOT_TAKEN_UP)}
+            {entry("air-and-driving", labels::AIR_AND_DRIVING)}
             <li>
                 <svg class="swatch" aria-hidden="true" focusable="false">
                     <rect class="need-range" width="100%" height="100%" />

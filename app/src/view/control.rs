@@ -11,7 +11,13 @@ use leptos::prelude::*;
 fn steps(quantity: Quantity, units: UnitSystem) -> (f64, f64) {
     match (quantity, units) {
         (Quantity::Speed(_), _) => (10.0, 50.0),
-        (Quantity::Temperature(_), _) => (1.0, 5.0),
+        (Quantity::Temperature(_), _) | (Quantity::Slope(_), _) => (1.0, 5.0),
+        (Quantity::Length(_), UnitSystem::Metric) => (50.0, 250.0),
+        (Quantity::Length(_), UnitSystem::Us) => (100.0, 1000.0),
+        (Quantity::GroundSpeed(_), _) => (0.1, 0.5),
+        (Quantity::Depth(_), UnitSystem::Metric) => (1.0, 5.0),
+        (Quantity::Density(_), UnitSystem::Metric) => (10.0, 50.0),
+        (Quantity::Depth(_) | Quantity::Density(_), UnitSystem::Us) => (0.5, 2.0),
         (Quantity::Pressure(_), UnitSystem::Metric) => (1.0, 5.0),
         (Quantity::Pressure(_), UnitSystem::Us) => (10.0, 100.0),
         (_, UnitSystem::Metric) => (0.5, 2.0),
@@ -24,22 +30,15 @@ fn whole_steps(end: f64, step: f64, round: fn(f64) -> f64) -> f64 {
     round(end / step) * step
 }
 
-/// A number as an input field wants it.
-fn plain(value: f64) -> String {
-    // A tenth tells nothing in a thousand.
-    let digits = usize::from(value.abs() < 1000.0);
-    let text = format!("{value:.digits$}");
-    text.strip_suffix(".0").unwrap_or(&text).to_owned()
-}
-
 /// A slider with its buttons, its number box and its way back.
 #[component]
 pub fn ControlRow(control: Control) -> impl IntoView {
     let model = Model::of_page();
     let range = Memo::new(move |_| {
-        let machine = model.machine.read();
+        let (machine, implement) = (model.machine.read(), model.implement.read());
         control.range(
             machine.as_ref()?,
+            implement.as_ref()?,
             model.kit().as_ref(),
             &model.settings.get(),
         )
@@ -62,7 +61,7 @@ pub fn ControlRow(control: Control) -> impl IntoView {
     };
     let spoken = move || {
         let (_, unit) = range.get()?.now.shown_in(model.units.get());
-        Some(format!("{} {}", plain(now()), labels::spoken(unit)))
+        Some(format!("{} {}", number::plain(now()), labels::spoken(unit)))
     };
     let own = move || {
         range
@@ -137,7 +136,7 @@ pub fn ControlRow(control: Control) -> impl IntoView {
                     data-testid="number"
                     aria-invalid=move || refused.read().is_some().to_string()
                     aria-describedby=complaint_id.clone()
-                    prop:value=move || refused.get().unwrap_or_else(|| plain(now()))
+                    prop:value=move || refused.get().unwrap_or_else(|| number::plain(now()))
                     on:change=type_in
                 />
                 <span class="unit">

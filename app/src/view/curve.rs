@@ -134,13 +134,13 @@ fn picture(model: Model, over: Control) -> Option<Picture> {
     let route = model.route.get();
     let all = model.comparison.read();
     let run = all.as_ref()?.route(route)?.run()?;
-    let range = over.range(machine, yard.kit(&run.kit), &settings)?;
+    let range = over.range(machine, implement, yard.kit(&run.kit), &settings)?;
     let yard = (machine, implement, yard.kits.as_slice());
     Some(Picture {
         points: sweep(yard, route, &settings, (over, range), POINTS),
         range,
         now: run.delivered,
-        need: implement.need,
+        need: all.as_ref()?.need,
         units: model.units.get(),
     })
 }

@@ -4,6 +4,7 @@ use super::formula::formula;
 use crate::model::Model;
 use crate::number;
 use crate::text::{labels, reasons, sentences};
+use farend_core::budget::Budget;
 use farend_core::chain::Passage;
 use farend_core::compare::{Outcome, Run};
 use farend_core::drive::Drive;
@@ -40,7 +41,7 @@ pub fn LedgerView() -> impl IntoView {
             ),
             Outcome::Runs(run) => {
                 let kit = model.yard.read().kit(&run.kit).map(|kit| kit.name.clone());
-                Some(ledger(route, run, kit, units).into_any())
+                Some(ledger(route, run, &all.as_ref()?.budget, kit, units).into_any())
             }
         }
     };
@@ -82,6 +83,7 @@ fn Unfold(what: &'static str, open: RwSignal<bool>) -> impl IntoView {
 fn ledger(
     route: RouteId,
     run: &Run,
+    budget: &Budget,
     kit: Option<String>,
     units: UnitSystem,
 ) -> impl IntoView + use<> {
@@ -115,7 +117,11 @@ fn ledger(
                 <tbody>
                     <tr class="end engine">
                         <th scope="row">{labels::ENGINE}</th>
-                        <td data-head=labels::CAN_GIVE>{power(run.ledger.available)}</td>
+                        <td data-head=labels::CAN_GIVE>
+                            {power(run.ledger.available)}
+                            {sentences::budget(budget, units)
+                                .map(|text| view! { <span class="quiet">{text}</span> })}
+                        </td>
                         <td data-head=labels::KEEPS>
                             {power(left)} <span class="quiet">{labels::NOT_FOR_THIS_ROUTE}</span>
                         </td>

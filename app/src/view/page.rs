@@ -4,6 +4,7 @@ use super::answer::Answer;
 use super::bars::Bars;
 use super::cautions::Cautions;
 use super::choices::Choices;
+use super::deeper::Deeper;
 use super::header::Header;
 use super::ledger::LedgerView;
 use super::notice::NoticeBox;
@@ -29,6 +30,7 @@ pub fn Page() -> impl IntoView {
                 <WhatIf />
                 <LedgerView />
             </div>
+            <Deeper />
             <Cautions />
         </main>
     }

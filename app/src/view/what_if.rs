@@ -4,7 +4,9 @@ use super::control::ControlRow;
 use super::curve::Curve;
 use crate::model::Model;
 use crate::text::labels;
+use farend_core::implement::Ground;
 use farend_core::machine::Outlet;
+use farend_core::physics::oil::Grade;
 use farend_core::settings::Control;
 use leptos::prelude::*;
 
@@ -12,30 +14,123 @@ use leptos::prelude::*;
 #[component]
 pub fn WhatIf() -> impl IntoView {
     let model = Model::of_page();
-    let controls = Memo::new(move |_| {
-        let machine = model.machine.get();
+    let turnable = move |controls: &'static [Control]| {
+        let (machine, implement) = (model.machine.get(), model.implement.get());
         let kit = model.kit();
         let settings = model.settings.get();
-        let turnable = |control: &&Control| {
+        let turns = |control: &&Control| {
             machine
                 .as_ref()
-                .is_some_and(|machine| control.range(machine, kit.as_ref(), &settings).is_some())
+                .zip(implement.as_ref())
+                .is_some_and(|(machine, implement)| {
+                    control
+                        .range(machine, implement, kit.as_ref(), &settings)
+                        .is_some()
+                })
         };
-        Control::of(model.route.get())
-            .iter()
-            .filter(turnable)
-            .copied()
-            .collect::<Vec<_>>()
-    });
+        controls.iter().filter(turns).copied().collect::<Vec<_>>()
+    };
+    let of_route = Memo::new(move |_| turnable(Control::of(model.route.get())));
+    let of_work = Memo::new(move |_| turnable(Control::WORK));
+    let of_site = Memo::new(move |_| turnable(Control::SITE));
+    let all = Memo::new(move |_| [of_route.get(), of_work.get(), of_site.get()].concat());
+    let rows = |controls: Memo<Vec<Control>>| {
+        view! {
+            <For each=move || controls.get() key=|control| *control let:control>
+                <ControlRow control=control />
+            </For>
+        }
+    };
     view! {
         <section class="what-if">
             <h2>{labels::WHAT_IF}</h2>
             <CircuitChoice />
-            <For each=move || controls.get() key=|control| *control let:control>
-                <ControlRow control=control />
-            </For>
-            <Curve controls=controls />
+            {rows(of_route)}
+            <Curve controls=all />
+            <Show when=move || !of_work.read().is_empty()>
+                <details class="more" data-testid="driving">
+                    <summary>{labels::DRIVING_AND_MATERIAL}</summary>
+                    <GroundChoice />
+                    {rows(of_work)}
+                </details>
+            </Show>
+            <details class="more" data-testid="site">
+                <summary>{labels::SITE_AND_OIL}</summary>
+                <OilChoice />
+                {rows(of_site)}
+            </details>
         </section>
+    }
+}
+
+/// What is driven on.
+#[component]
+fn GroundChoice() -> impl IntoView {
+    let model = Model::of_page();
+    let used = move || {
+        let own = model.implement.read().as_ref()?.travel?.ground;
+        Some(model.settings.get().ground.unwrap_or(own))
+    };
+    let choice = move |ground: Ground| {
+        let choose = move |_| {
+            model
+                .state
+                .update(|state| state.settings.ground = Some(ground))
+        };
+        view! {
+            <label>
+                <input
+                    type="radio"
+                    name="ground"
+                    data-testid=ground.word()
+                    prop:checked=move || used() == Some(ground)
+                    on:change=choose
+                />
+                <span>{labels::ground(ground)}</span>
+            </label>
+        }
+    };
+    view! {
+        <fieldset class="switch">
+            <legend>{labels::GROUND}</legend>
+            {Ground::ALL.iter().copied().map(choice).collect_view()}
+        </fieldset>
+    }
+}
+
+/// The oil in the circuits.
+#[component]
+fn OilChoice() -> impl IntoView {
+    let model = Model::of_page();
+    let choose = move |event| {
+        let word = event_target_value(&event);
+        let grade = Grade::ALL
+            .iter()
+            .copied()
+            .find(|grade| grade.word() == word);
+        model.state.update(|state| state.settings.grade = grade);
+    };
+    let is = move |grade: Option<Grade>| model.settings.get().grade == grade;
+    view! {
+        <label class="choice" data-testid="oil-grade">
+            <span>{labels::OIL_GRADE}</span>
+            <select on:change=choose>
+                <option value="" prop:selected=move || is(None)>
+                    {labels::AS_IN_THE_YARD}
+                </option>
+                {Grade::ALL
+                    .iter()
+                    .map(|grade| {
+                        let grade = *grade;
+                        view! {
+                            <option value=grade.word() prop:selected=move || is(Some(grade))>
+                                {labels::grade(grade)}
+                            </option>
+                        }
+                    })
+                    .collect_view()}
+            </select>
+        </label>
     }
 }
 

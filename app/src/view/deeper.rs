@@ -1,0 +1,176 @@
+//! For those who want to know more of the open route: its work, its oil's heat, what is uncertain.
+//! Each part is worked out only while it's open.
+
+use super::sources::Sources;
+use super::work::Work;
+use crate::model::Model;
+use crate::number;
+use crate::text::{labels, sentences};
+use farend_core::defaults;
+use farend_core::sensitivity::influences;
+use farend_core::thermal::{Heat, heat};
+use farend_core::units::{Quantity, UnitSystem};
+use farend_core::work::Load;
+use leptos::prelude::*;
+
+/// How many figures are listed: the rest hardly matters.
+const MOST_FIGURES: usize = 8;
+
+/// The parts, each folded.
+#[component]
+pub fn Deeper() -> impl IntoView {
+    view! {
+        <section class="deeper">
+            <h2>{labels::DEEPER_HEADING}</h2>
+            <Fold name="work" title=labels::WORK>
+                <Work />
+            </Fold>
+            <Fold name="heat" title=labels::HEAT>
+                <HeatOfOil />
+            </Fold>
+            <Fold name="influences" title=labels::INFLUENCES>
+                <Influences />
+            </Fold>
+            <Fold name="sources" title=labels::ALL_SOURCES>
+                <Sources />
+            </Fold>
+        </section>
+    }
+}
+
+/// A part that is there only while it's open.
+#[component]
+fn Fold(name: &'static str, title: &'static str, children: ChildrenFn) -> impl IntoView {
+    let open = RwSignal::new(false);
+    let follow = move |event| {
+        let details: web_sys::HtmlDetailsElement = event_target(&event);
+        open.set(details.open());
+    };
+    view! {
+        <details class="more" data-testid=name on:toggle=follow>
+            <summary>{title}</summary>
+            <Show when=move || open.get()>{children()}</Show>
+        </details>
+    }
+}
+
+#[component]
+fn HeatOfOil() -> impl IntoView {
+    let model = Model::of_page();
+    let found = Memo::new(move |_| {
+        let joined = model.joined(model.route.get())?;
+        let implement = model.implement.read();
+        let need = model.comparison.read().as_ref()?.need.likely;
+        let load = Load::new(implement.as_ref()?, need);
+        heat(&joined, load, model.settings.get().air())
+    });
+    move || {
+        let units = model.units.get();
+        let missing = || {
+            if model.route.get().needs_oil() {
+                labels::NOTHING_MOVES
+            } else {
+                labels::NO_OIL
+            }
+        };
+        match found.get() {
+            None => view! { <p>{missing()}</p> }.into_any(),
+            Some(heat) => heat_table(&heat, units).into_any(),
+        }
+    }
+}
+
+fn heat_table(heat: &Heat, units: UnitSystem) -> impl IntoView + use<> {
+    let rows = heat
+        .settling
+        .iter()
+        .map(|settling| {
+            let warm = |temperature| number::shown(Quantity::Temperature(temperature), units);
+            let at = settling
+                .at
+                .map_or_else(|| sentences::hotter_than(units), warm);
+            let to_limit = settling
+                .to_limit
+                .map_or_else(|| labels::NEVER.to_owned(), number::time);
+            let for_good = settling.for_good.map_or_else(
+                || labels::NOTHING.to_owned(),
+                |power| number::power(power, units),
+            );
+            view! {
+                <tr>
+                    <th scope="row">{labels::surface_rule(settling.rule)}</th>
+                    <td>{at}</td>
+                    <td>{to_limit}</td>
+                    <td>{for_good}</td>
+                </tr>
+            }
+        })
+        .collect_view();
+    view! {
+        <p data-testid="heat-lost">{sentences::heat(heat, units)}</p>
+        <div class="scroll" tabindex="0" role="region" aria-label=labels::HEAT>
+            <table>
+                <thead>
+                    <tr>
+                        <th scope="col">{labels::RULE}</th>
+                        <th scope="col">{labels::SETTLES_AT}</th>
+                        <th scope="col">{labels::TO_LIMIT}</th>
+                        <th scope="col">{labels::FOR_GOOD}</th>
+                    </tr>
+                </thead>
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+        <p>{sentences::cooling(heat, units)}</p>
+        <p class="source">
+            {defaults::TANK_MINUTES.source.citation()} "; "
+            {farend_core::source::Source::SurfaceRules.citation()}
+        </p>
+    }
+}
+
+#[component]
+fn Influences() -> impl IntoView {
+    let model = Model::of_page();
+    let found = Memo::new(move |_| {
+        let mut joined = model.joined(model.route.get())?;
+        let mut all = influences(&mut joined);
+        all.truncate(MOST_FIGURES);
+        Some(all)
+    });
+    move || {
+        let units = model.units.get();
+        let all = found.get().unwrap_or_default();
+        if all.is_empty() {
+            return view! { <p>{labels::NOT_UNCERTAIN}</p> }.into_any();
+        }
+        let rows = all
+            .iter()
+            .map(|influence| {
+                view! {
+                    <tr>
+                        <th scope="row">{sentences::figure_of(influence)}</th>
+                        <td>{number::power(influence.at_low, units)}</td>
+                        <td>{number::power(influence.at_high, units)}</td>
+                    </tr>
+                }
+            })
+            .collect_view();
+        view! {
+            <p>{sentences::INFLUENCES}</p>
+            <div class="scroll" tabindex="0" role="region" aria-label=labels::INFLUENCES>
+                <table>
+                    <thead>
+                        <tr>
+                            <th scope="col">{labels::FIGURE}</th>
+                            <th scope="col">{labels::AT_LOW}</th>
+                            <th scope="col">{labels::AT_HIGH}</th>
+                        </tr>
+                    </thead>
+                    <tbody>{rows}</tbody>
+                </table>
+            </div>
+        }
+        .into_any()
+    }
+}

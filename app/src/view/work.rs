@@ -1,0 +1,232 @@
+//! How the work goes by each route: how much an hour, how fast over the ground, how long.
+
+use crate::model::Model;
+use crate::number;
+use crate::text::{labels, sentences};
+use farend_core::measure::{Amount, Measure};
+use farend_core::route::RouteId;
+use farend_core::units::{Quantity, UnitSystem};
+use farend_core::work::{Progress, progress};
+use leptos::prelude::*;
+
+/// The job that stands there until one is entered: an amount that a person can picture.
+fn first_job(measure: Measure) -> Amount {
+    match measure {
+        Measure::Mass => Amount::of(measure, 10_000.0),
+        Measure::Area => Amount::of(measure, 1_000.0),
+        Measure::Volume => Amount::of(measure, 10.0),
+        Measure::Length => Amount::of(measure, 500.0),
+    }
+}
+
+/// The job and, by each route, how the work goes.
+#[component]
+pub fn Work() -> impl IntoView {
+    let model = Model::of_page();
+    let measures = Memo::new(move |_| {
+        let work = model.implement.read().as_ref()?.work?;
+        let swath = model.settings.get().swath_for(&work);
+        let own = Amount::of(work.measure, 1.0);
+        let fits = |measure: &Measure| own.in_measure(*measure, &swath).is_some();
+        Some(
+            Measure::ALL
+                .iter()
+                .copied()
+                .filter(fits)
+                .collect::<Vec<_>>(),
+        )
+    });
+    let job = Memo::new(move |_| {
+        let measures = measures.get()?;
+        let set = model.settings.get().job;
+        let set = set.filter(|job| measures.contains(&job.measure()));
+        // Ground is what people know the size of.
+        let usual = [Measure::Area, Measure::Mass, Measure::Volume]
+            .into_iter()
+            .find(|measure| measures.contains(measure));
+        set.or_else(|| usual.or(measures.first().copied()).map(first_job))
+    });
+    let rows = Memo::new(move |_| {
+        let (machine, implement) = (model.machine.read(), model.implement.read());
+        let (machine, implement) = (machine.as_ref()?, implement.as_ref()?);
+        let mut settings = model.settings.get();
+        settings.job = job.get();
+        let all = RouteId::ALL.iter().filter_map(|route| {
+            let mut joined = model.joined(*route)?;
+            let progress = progress(&mut joined, machine, implement, &settings)?;
+            Some((*route, progress))
+        });
+        Some(all.collect::<Vec<_>>())
+    });
+    view! {
+        <Show
+            when=move || measures.read().is_some()
+            fallback=|| view! { <p>{labels::NO_WORK}</p> }
+        >
+            <JobEntry job=job measures=measures />
+            {move || {
+                let units = model.units.get();
+                rows.get().map(|rows| table(&rows, units))
+            }}
+        </Show>
+    }
+}
+
+/// How much there is to do.
+#[component]
+fn JobEntry(job: Memo<Option<Amount>>, measures: Memo<Option<Vec<Measure>>>) -> impl IntoView {
+    let model = Model::of_page();
+    let refused = RwSignal::new(None::<String>);
+    let shown = move || {
+        let (number, unit) = Quantity::Amount(job.get()?).shown_in(model.units.get());
+        Some((number, unit))
+    };
+    let type_in = move |event| {
+        let text = event_target_value(&event);
+        let entered = number::typed(&text).filter(|number| *number > 0.0);
+        let amount = entered.zip(job.get_untracked()).and_then(|(number, job)| {
+            let units = model.units.get_untracked();
+            match Quantity::Amount(job).entered_in(units, number)? {
+                Quantity::Amount(amount) => Some(amount),
+                _ => None,
+            }
+        });
+        let fits = amount.is_some_and(|amount| model.set_job(amount));
+        refused.set((!fits).then_some(text));
+    };
+    let choose = move |event| {
+        let word = event_target_value(&event);
+        if let Some(measure) = Measure::ALL.iter().copied().find(|it| it.word() == word) {
+            refused.set(None);
+            model.set_job(first_job(measure));
+        }
+    };
+    let measure = move || job.get().map(Amount::measure);
+    view! {
+        <div class="job">
+            <label class="control-name">
+                <span>{labels::JOB}</span>
+                <input
+                    type="text"
+                    inputmode="decimal"
+                    autocomplete="off"
+                    data-testid="job"
+                    aria-invalid=move || refused.read().is_some().to_string()
+                    aria-describedby="job-complaint"
+                    prop:value=move || {
+                        refused
+                            .get()
+                            .or_else(|| shown().map(|(number, _)| number::plain(number)))
+                            .unwrap_or_default()
+                    }
+                    on:change=type_in
+                />
+                <span class="unit">{move || shown().map(|(_, unit)| unit)}</span>
+            </label>
+            <label class="choice">
+                <span>{labels::JOB_BY}</span>
+                <select data-testid="job-measure" on:change=choose>
+                    {move || {
+                        measures
+                            .get()
+                            .unwrap_or_default()
+                            .into_iter()
+                            .map(|it| {
+                                view! {
+                                    <option
+                                        value=it.word()
+                                        prop:selected=move || measure() == Some(it)
+                                    >
+                                        {labels::measure(it)}
+                                    </option>
+                                }
+                            })
+                            .collect_view()
+                    }}
+                </select>
+            </label>
+            <p id="job-complaint" class="complaint" role="alert">
+                {move || refused.get().map(|_| sentences::JOB_REFUSED)}
+            </p>
+        </div>
+    }
+}
+
+fn table(rows: &[(RouteId, Progress)], units: UnitSystem) -> impl IntoView + use<> {
+    let throws = rows.iter().any(|(_, progress)| progress.casting.is_some());
+    let rows = rows
+        .iter()
+        .map(|(route, progress)| row(*route, progress, throws, units))
+        .collect_view();
+    view! {
+        <div class="scroll" tabindex="0" role="region" aria-label=labels::WORK>
+            <table data-testid="work-table">
+                <thead>
+                    <tr>
+                        <th scope="col">{labels::ROUTE}</th>
+                        <th scope="col">{labels::TIME}</th>
+                        <th scope="col">{labels::MOST_WORK}</th>
+                        <th scope="col">{labels::GROUND_SPEED}</th>
+                        <th scope="col">{labels::HELD_BY}</th>
+                        <th scope="col">{labels::TIPS}</th>
+                        {throws.then(|| view! { <th scope="col">{labels::THROWS}</th> })}
+                    </tr>
+                </thead>
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+        <p class="quiet">{sentences::WORK_NOTE}</p>
+    }
+}
+
+fn row(
+    route: RouteId,
+    progress: &Progress,
+    throws: bool,
+    units: UnitSystem,
+) -> impl IntoView + use<> {
+    let rate = progress.rate;
+    let work = |rate| Quantity::WorkRate(progress.measure, rate);
+    let time = progress
+        .time
+        .map(|time| (number::time(time.likely), sentences::time_range(time)));
+    let speed = progress
+        .ground_speed
+        .map(|speed| number::shown(Quantity::GroundSpeed(speed.likely), units));
+    let tips = progress
+        .tip
+        .map(|tip| number::shown(Quantity::Velocity(tip), units));
+    view! {
+        <tr>
+            <th scope="row">{labels::route(route)}</th>
+            <td>
+                {match time {
+                    Some((likely, range)) => {
+                        view! {
+                            <b>{likely}</b>
+                            <span class="quiet">{range}</span>
+                        }
+                            .into_any()
+                    }
+                    None => labels::NEVER_DONE.into_any(),
+                }}
+            </td>
+            <td>
+                {number::shown(work(rate.likely), units)}
+                <span class="quiet">{number::range(work(rate.low), work(rate.high), units)}</span>
+            </td>
+            <td>{speed}</td>
+            <td>
+                {labels::limit(progress.limit)}
+                {progress
+                    .too_slow
+                    .then(|| view! { <span class="quiet">{labels::TOO_SLOW}</span> })}
+            </td>
+            <td>{tips}</td>
+            {throws
+                .then(|| {
+                    view! { <td>{progress.casting.map(|it| sentences::casting(it, units))}</td> }
+                })}
+        </tr>
+    }
+}
