@@ -1,5 +1,6 @@
 //! Any quantity that a case can name.
 
+use farend_core::measure::Amount;
 use farend_core::quantity as core;
 use farend_core::units;
 
@@ -71,12 +72,32 @@ impl From<units::Quantity> for Quantity {
             Q::Flow(it) => Self::Flow(it),
             Q::Pressure(it) => Self::Pressure(it),
             Q::Displacement(it) => Self::Displacement(it),
-            Q::Length(it) | Q::Bore(it) => Self::Length(it),
-            Q::Velocity(it) => Self::Velocity(it),
+            Q::Length(it) | Q::Bore(it) | Q::Depth(it) => Self::Length(it),
+            Q::Velocity(it) | Q::GroundSpeed(it) => Self::Velocity(it),
             Q::Viscosity(it) => Self::Viscosity(it),
             Q::Temperature(it) => Self::Temperature(it),
             Q::Density(it) => Self::Density(it),
-            Q::Ratio(it) => Self::Ratio(it),
+            // Work has no type of its own: a rate and an energy are read in SI.
+            Q::Ratio(it) | Q::Slope(it) | Q::WorkRate(_, it) | Q::WorkEnergy(_, it) => {
+                Self::Ratio(it)
+            }
+            Q::Amount(it) => it.into(),
+            Q::Time(it) => Self::Time(it),
+            Q::Force(it) => Self::Force(it),
+            Q::Mass(it) => Self::Mass(it),
+            Q::Volume(it) => Self::Volume(it),
+            Q::Conductance(it) => Self::Conductance(it),
+        }
+    }
+}
+
+impl From<Amount> for Quantity {
+    fn from(amount: Amount) -> Self {
+        match amount {
+            Amount::Mass(it) => Self::Mass(it),
+            Amount::Area(it) => Self::Area(it),
+            Amount::Volume(it) => Self::Volume(it),
+            Amount::Length(it) => Self::Length(it),
         }
     }
 }

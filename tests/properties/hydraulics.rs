@@ -1,13 +1,15 @@
 //! Machine hydraulics from end to end, against the plain equations in L/min, bar, kW and rpm.
 
 use crate::every::loaded;
+use crate::plain::{left_kw, likely};
 use crate::random::{implement, kit, settings, tractor};
 use core::f64::consts::PI;
 use farend_core::compare::{RouteResult, Run, Warning, compare};
 use farend_core::defaults;
 use farend_core::drive::{Limit, Stall};
 use farend_core::machine::{SteeringPolicy, Supply};
-use farend_core::quantity::Temperature;
+use farend_core::physics::oil::{Grade, Oil};
+use farend_core::quantity::{Density, Temperature, Viscosity};
 use farend_core::route::RouteId;
 use farend_core::settings::Settings;
 use farend_core::yard::entry::{
@@ -19,16 +21,33 @@ use proptest::test_runner::TestRunner;
 use std::cell::RefCell;
 use std::collections::HashMap;
 
-fn likely(entry: &UncertainEntry) -> f64 {
-    match entry {
-        UncertainEntry::One(likely) | UncertainEntry::Three { likely, .. } => *likely,
+/// The oil that a machine works with.
+fn oil_of(machine: &MachineEntry, settings: &Settings) -> Oil {
+    let of_sheet = machine.oil.as_ref();
+    let typical = |grade: Option<Grade>| grade.unwrap_or(Grade::Vg46).typical();
+    match (settings.grade, of_sheet) {
+        (Some(grade), _) => grade.typical(),
+        (None, None) => typical(None),
+        (None, Some(entry)) => {
+            let typical = typical(entry.grade);
+            let cst = |given: Option<f64>, typical| given.map_or(typical, Viscosity::centistokes);
+            Oil {
+                at_40: cst(entry.cst_40, typical.at_40),
+                at_100: cst(entry.cst_100, typical.at_100),
+                density_at_15: entry
+                    .kg_m3
+                    .map_or(typical.density_at_15, Density::kilograms_per_cubic_metre),
+            }
+        }
     }
 }
 
-/// Pressure that a pair of hoses and its couplers take, in bar.
-fn lost_bar(hoses: &HosesEntry, l_min: f64, oil: Temperature) -> f64 {
-    let viscosity = defaults::viscosity(oil).likely.to_centistokes() * 1e-6;
-    let density = defaults::oil().density(oil).to_kilograms_per_cubic_metre();
+/// Pressure that a pair of hoses, its fittings and its couplers take, in bar.
+fn lost_bar(hoses: &HosesEntry, l_min: f64, oil: &Oil, at: Temperature) -> f64 {
+    let viscosity = oil.viscosity(at).to_centistokes() * 1e-6;
+    let density = oil.density(at).to_kilograms_per_cubic_metre();
+    // Δp = (f·L/d + ΣK)·ρ·v²/2
+    let fittings = hoses.fittings_k.unwrap_or(0.0);
     let in_hose = |bore_mm: f64| {
         let bore_m = bore_mm / 1000.0;
         // v = Q/A
@@ -44,7 +63,7 @@ fn lost_bar(hoses: &HosesEntry, l_min: f64, oil: Temperature) -> f64 {
             let part = (reynolds - 2000.0) / 2000.0;
             64.0 / 2000.0 * (1.0 - part) + turbulent(4000.0) * part
         };
-        factor * hoses.length_m / bore_m * density / 2.0 * velocity * velocity / 1e5
+        (factor * hoses.length_m / bore_m + fittings) * density / 2.0 * velocity * velocity / 1e5
     };
     let rated = hoses
         .coupler_bar
@@ -99,14 +118,13 @@ fn at_bar(
     let (Some(motor), Some(hoses)) = (&implement.motor, &kit.hoses) else {
         panic!("a motor and hoses");
     };
-    let oil = settings.oil_temperature();
+    let temperature = settings.oil_temperature();
+    let oil = oil_of(machine, settings);
     // Against the 30 cSt at which efficiencies hold.
-    let thick = defaults::viscosity(oil).likely.to_centistokes() / 30.0;
+    let thick = oil.viscosity(temperature).to_centistokes() / 30.0;
     let or = |entry: &Option<UncertainEntry>, default: f64| entry.as_ref().map_or(default, likely);
 
-    // P = P_r·(0.87x + 1.13x² − x³)
-    let x = rpm / machine.engine.rated_rpm;
-    let engine = likely(&machine.engine.net_kw) * (0.87 * x + 1.13 * x * x - x * x * x);
+    let engine = left_kw(machine, implement, settings, rpm);
 
     let sheet = settings
         .own
@@ -170,7 +188,7 @@ fn at_bar(
             or(&circuit.valve_bar, 5.0) * part * part
         }
     };
-    let difference = bar - valve - lost_bar(hoses, used, oil);
+    let difference = bar - valve - lost_bar(hoses, used, &oil, temperature);
     let too_high = taken > engine || bar > relief || difference > motor.highest_bar;
     if difference <= 0.0 {
         return At { kw: 0.0, too_high };
@@ -269,7 +287,7 @@ fn it_is_the_plain_equations() {
             };
             let yard = loaded(&entry);
             let machine = &yard.machines[0];
-            let settings = turned.on(machine);
+            let settings = turned.on(machine, &yard.implements[0]);
             let comparison = compare(machine, &yard.implements[0], &yard.kits, &settings)
                 .expect("settings within their ranges");
             let route = comparison.route(RouteId::MachineHydraulics);

@@ -8,6 +8,7 @@ mod friction;
 mod hydraulics;
 mod ledgers;
 mod monotone;
+mod plain;
 mod random;
 mod ranges;
 mod shafts;

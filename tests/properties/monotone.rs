@@ -38,7 +38,7 @@ fn helps(change: impl Fn(&mut YardEntry, &mut Turned, f64)) {
         let after = loaded(&entry);
         for (old, new) in pairs(&before).zip(pairs(&after)) {
             let routes = |(machine, implement), kits, turned: &Turned| {
-                let comparison = compare(machine, implement, kits, &turned.on(machine));
+                let comparison = compare(machine, implement, kits, &turned.on(machine, implement));
                 comparison.expect("settings within their ranges")
             };
             let old = routes(old, &before.kits, &turned);
@@ -68,9 +68,12 @@ fn helps(change: impl Fn(&mut YardEntry, &mut Turned, f64)) {
 fn a_stronger_engine() {
     helps(|entry, _, part| {
         for machine in &mut entry.machines {
-            each(&mut machine.engine.net_kw, |kw| {
-                (kw * (1.0 + part)).min(600.0)
-            });
+            let engine = &mut machine.engine;
+            for kw in [&mut engine.net_kw, &mut engine.gross_kw] {
+                if let Some(kw) = kw {
+                    each(kw, |kw| (kw * (1.0 + part)).min(600.0));
+                }
+            }
         }
     });
 }
@@ -80,6 +83,8 @@ fn better_gears() {
     helps(|entry, _, part| {
         for gear in entry.kits.iter_mut().flat_map(|kit| &mut kit.drive) {
             let default = defaults::gear_efficiency(gear.kind).likely;
+            // An angle's efficiency would give way to this one.
+            gear.angle_deg = None;
             let efficiency = gear.efficiency.get_or_insert(UncertainEntry::One(default));
             each(efficiency, |eta| (eta + (1.0 - eta) * part).min(1.0));
         }

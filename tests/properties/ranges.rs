@@ -28,7 +28,7 @@ fn no_corner_lies_outside() {
     let result = TestRunner::new(crate::cases(300)).run(&random, |(entry, turned, corners)| {
         let yard = loaded(&entry);
         for (machine, implement) in pairs(&yard) {
-            let settings = turned.on(machine);
+            let settings = turned.on(machine, implement);
             let comparison = compare(machine, implement, &yard.kits, &settings);
             let comparison = comparison.expect("settings within their ranges");
             for result in &comparison.routes {

@@ -45,13 +45,18 @@ fn collect(fields: &'static [Field], pointer: &str, path: &str, places: &mut Vec
     }
 }
 
-fn full() -> Value {
-    serde_json::to_value(full::yard()).expect("a yard as JSON")
+/// The full yard that has a field: of fields that exclude one another each has one.
+fn full(place: &Place) -> Value {
+    full::loadable()
+        .iter()
+        .map(|yard| serde_json::to_value(yard).expect("a yard as JSON"))
+        .find(|yard| yard.pointer(&place.pointer).is_some())
+        .unwrap_or_else(|| panic!("nothing at {}", place.pointer))
 }
 
 /// The full yard with another value at a place.
 fn with(place: &Place, value: Value) -> Value {
-    let mut yard = full();
+    let mut yard = full(place);
     let at = yard.pointer_mut(&place.pointer);
     *at.unwrap_or_else(|| panic!("nothing at {}", place.pointer)) = value;
     yard
@@ -59,7 +64,7 @@ fn with(place: &Place, value: Value) -> Value {
 
 /// The full yard without a place's key.
 fn without(place: &Place) -> Value {
-    let mut yard = full();
+    let mut yard = full(place);
     let (group, key) = place.pointer.rsplit_once('/').expect("a pointer");
     let group = yard.pointer_mut(group).and_then(Value::as_object_mut);
     let removed = group.and_then(|group| group.remove(key));
@@ -306,7 +311,7 @@ fn a_misspelt_field_is_named() {
             continue;
         }
         let misspelt = &key[..key.len() - 1];
-        let mut yard = full();
+        let mut yard = full(&place);
         let group = yard.pointer_mut(group).and_then(Value::as_object_mut);
         let group = group.expect("a group");
         let value = group.remove(key).expect("a full yard has it");

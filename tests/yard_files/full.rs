@@ -1,14 +1,17 @@
-//! A yard in which every field of the format is filled.
+//! A yard in which every field of the format is filled, and those that can be loaded, in which of
+//! fields that exclude one another only one is.
 
-use farend_core::implement::{ImplementKind, Place};
-use farend_core::machine::{MachineKind, Outlet, SteeringPolicy, Supply};
+use farend_core::implement::{Ground, ImplementKind, Place};
+use farend_core::machine::{Aspiration, MachineKind, Outlet, SteeringPolicy, Supply, Transmission};
+use farend_core::measure::Measure;
+use farend_core::physics::oil::Grade;
 use farend_core::route::RouteId;
 use farend_core::source::Source;
 use farend_core::stage::gear::GearKind;
 use farend_core::yard::entry::{
-    CircuitEntry, EngineEntry, GearEntry, HosesEntry, ImplementEntry, KitEntry, MachineEntry,
-    MotorEntry, PtoEntry, PumpEntry, RotorEntry, ShaftEntry, SteeringEntry, UncertainEntry,
-    YardEntry,
+    CircuitEntry, CurveEntry, EngineEntry, GearEntry, HosesEntry, ImplementEntry, KitEntry,
+    MachineEntry, MotorEntry, OilEntry, PtoEntry, PumpEntry, ReservoirEntry, RotorEntry,
+    ShaftEntry, SteeringEntry, TravelEntry, UncertainEntry, WorkEntry, YardEntry,
 };
 
 fn about(likely: f64) -> UncertainEntry {
@@ -33,15 +36,53 @@ pub fn yard() -> YardEntry {
     }
 }
 
+/// The full yard with net power and a grade of oil, and with gross power and two viscosities: no
+/// file may have both.
+pub fn loadable() -> [YardEntry; 2] {
+    let with = |change: fn(&mut EngineEntry, &mut OilEntry)| {
+        let mut yard = yard();
+        let machine = &mut yard.machines[0];
+        let mut oil = oil();
+        change(&mut machine.engine, &mut oil);
+        machine.oil = Some(oil.clone());
+        if let Some(pump) = &mut yard.kits[0].pump {
+            pump.oil = Some(oil);
+        }
+        yard
+    };
+    [
+        with(|engine, oil| {
+            engine.gross_kw = None;
+            (oil.cst_40, oil.cst_100) = (None, None);
+        }),
+        with(|engine, oil| {
+            engine.net_kw = None;
+            oil.grade = None;
+        }),
+    ]
+}
+
 fn machine() -> MachineEntry {
     MachineEntry {
         id: "machine".to_owned(),
         name: "Machine".to_owned(),
         kind: MachineKind::Tractor,
         engine: EngineEntry {
-            net_kw: about(60.0),
+            net_kw: Some(about(60.0)),
+            gross_kw: Some(about(65.0)),
             rated_rpm: 2200.0,
             lowest_rpm: 1000.0,
+            curve: vec![
+                CurveEntry {
+                    rpm: 1000.0,
+                    kw: 30.0,
+                },
+                CurveEntry {
+                    rpm: 2200.0,
+                    kw: 60.0,
+                },
+            ],
+            aspiration: Some(Aspiration::Turbo),
         },
         rear_pto: Some(pto(540.0)),
         mid_pto: Some(pto(2000.0)),
@@ -55,10 +96,30 @@ fn machine() -> MachineEntry {
                 flow_l_min: Some(about(10.0)),
             },
             supply: Some(Supply::LoadSensing),
+            reservoir: Some(reservoir()),
             valve_bar: Some(about(20.0)),
             volumetric: Some(about(0.9)),
             hydro_mechanical: Some(about(0.9)),
         }],
+        oil: Some(oil()),
+        mass_kg: Some(3000.0),
+        transmission: Some(Transmission::Hydrostatic),
+    }
+}
+
+fn reservoir() -> ReservoirEntry {
+    ReservoirEntry {
+        oil_l: Some(40.0),
+        cooler_w_k: Some(120.0),
+    }
+}
+
+fn oil() -> OilEntry {
+    OilEntry {
+        grade: Some(Grade::TractorFluid),
+        cst_40: Some(60.0),
+        cst_100: Some(9.4),
+        kg_m3: Some(880.0),
     }
 }
 
@@ -80,6 +141,7 @@ fn implement() -> ImplementEntry {
             rated_rpm: 600.0,
             lowest_rpm: 480.0,
             highest_rpm: 700.0,
+            diameter_mm: Some(450.0),
         },
         need_kw: about(20.0),
         shafts: vec![ShaftEntry {
@@ -94,9 +156,25 @@ fn implement() -> ImplementEntry {
             drive: vec![GearKind::Chain],
             highest_l_min: 115.0,
             highest_bar: 240.0,
+            starting: Some(about(0.8)),
             volumetric: Some(about(0.9)),
             hydro_mechanical: Some(about(0.9)),
         }),
+        work: Some(WorkEntry {
+            measure: Measure::Mass,
+            idle_kw: Some(about(2.0)),
+            kwh_per_unit: Some(about(0.2)),
+            width_m: Some(1.5),
+            depth_m: Some(0.3),
+            density_kg_m3: Some(200.0),
+        }),
+        travel: Some(TravelEntry {
+            usual_km_h: 3.0,
+            highest_km_h: 8.0,
+            ground: Some(Ground::Loose),
+            pushing_n: Some(about(800.0)),
+        }),
+        mass_kg: Some(350.0),
     }
 }
 
@@ -111,11 +189,17 @@ fn kit() -> KitEntry {
             ratio: 3.5,
             efficiency: Some(about(0.95)),
             rating_nm: Some(about(400.0)),
+            angle_deg: Some(10.0),
         }],
         pump: Some(PumpEntry {
             displacement_cm3: 45.0,
             highest_rpm: 2500.0,
             relief_bar: about(200.0),
+            suction_bore_mm: Some(38.0),
+            suction_length_m: Some(0.6),
+            suction_lift_m: Some(-0.2),
+            reservoir: Some(reservoir()),
+            oil: Some(oil()),
             valve_bar: Some(about(5.0)),
             volumetric: Some(about(0.9)),
             hydro_mechanical: Some(about(0.9)),
@@ -127,6 +211,7 @@ fn kit() -> KitEntry {
             couplers: 4.0,
             coupler_bar: Some(about(1.5)),
             coupler_l_min: Some(106.0),
+            fittings_k: Some(4.0),
         }),
     }
 }

@@ -1,7 +1,8 @@
 //! A yard that somebody else wrote: other machines, other choices among the format's fields.
 
 use farend_core::compare::{Outcome, Run};
-use farend_core::drive::{Limit, Rate};
+use farend_core::defaults;
+use farend_core::drive::{Drive, Limit, Rate};
 use farend_core::machine::MachineKind;
 use farend_core::route::RouteId;
 use farend_core::route::part::NoFit;
@@ -19,6 +20,20 @@ const MULCHER: &str = "verge-mulcher-120";
 
 fn runs(machine: &str, route: RouteId) -> Run {
     run(&load(TEXT), machine, MULCHER, route).expect("it fits")
+}
+
+/// The oil at work against the 30 cSt at which efficiencies hold.
+fn thick() -> f64 {
+    let oil = defaults::oil().viscosity(defaults::oil_temperature());
+    oil.to_centistokes() / 30.0
+}
+
+/// bar = kW · 600 / (L/min)
+fn bar(drive: Drive) -> f64 {
+    let Rate::Flowing(flow) = drive.rate else {
+        panic!("oil flows");
+    };
+    drive.power.to_kilowatts() * 600.0 / flow.to_litres_per_minute()
 }
 
 fn nearly(actual: f64, expected: f64) {
@@ -103,16 +118,24 @@ fn its_mid_pto_is_held_at_its_rating() {
 #[test]
 fn its_summed_steering_is_taken_out_of_the_sheet() {
     let run = runs(TRACTOR, RouteId::MachineHydraulics);
-    let [pump, ..] = run.ledger.passages.as_slice() else {
+    let passages = &run.ledger.passages;
+    let [pump, ..] = passages.as_slice() else {
         panic!("a pump");
     };
     let Rate::Flowing(flow) = pump.gives.rate else {
         panic!("a pump gives oil");
     };
-    // (45 − 14) L/min at 2500 rpm, the engine at the PTO's 2300 rpm.
-    nearly(flow.to_litres_per_minute(), 31.0 * 2300.0 / 2500.0);
-    // The motor is straight on the rotor: n = Q·ηv/V.
-    nearly(run.rotor.to_rpm(), 31.0 * 2300.0 / 2500.0 * 0.93 / 0.038);
+    // (45 − 14) L/min at 2500 rpm and 172 bar, 0.95 (default) of the displacement's flow; the engine
+    // at the PTO's 2300 rpm.
+    let displaced = 31.0 / 0.95;
+    let leaks = displaced * 0.05 * bar(pump.gives) / 172.0 / thick();
+    let pumped = displaced * 2300.0 / 2500.0 - leaks;
+    nearly(flow.to_litres_per_minute(), pumped);
+    // The motor of 38 cm³ is straight on the rotor: 0.93 at 250 bar and 1900 rpm.
+    let of_kind = |kind| passages.iter().find(|it| it.stage.kind() == kind);
+    let motor = of_kind(StageKind::Motor).expect("a motor");
+    let leaks = 0.038 * 1900.0 * (1.0 / 0.93 - 1.0) * bar(motor.takes) / 250.0 / thick();
+    nearly(run.rotor.to_rpm(), (pumped - leaks) / 0.038);
 }
 
 #[test]
@@ -120,11 +143,16 @@ fn its_skid_steer_works_at_rated_speed_on_its_only_circuit() {
     let run = runs(SKID_STEER, RouteId::SkidSteer);
     let pumped = &run.ledger.passages[0];
     assert_eq!(pumped.stage.kind(), StageKind::Pump);
-    // 76 L/min at 205 bar, kW = L/min · bar / 600; the engine has it twice.
-    nearly(pumped.gives.power.to_kilowatts(), 76.0 * 205.0 / 600.0);
+    // 76 L/min at 205 bar, 0.93 of the displacement's flow, with oil of 30 cSt; kW = L/min · bar /
+    // 600; the engine has it twice.
+    let displaced = 76.0 / 0.93;
+    let flow = displaced * (1.0 - 0.07 / thick());
+    nearly(pumped.gives.power.to_kilowatts(), flow * 205.0 / 600.0);
+    // Of the torque that is lost half grows with the oil's thickness.
+    let rubs = (1.0 / 0.93 - 1.0) * (0.5 + 0.5 * thick());
     nearly(
         pumped.takes.power.to_kilowatts(),
-        76.0 * 205.0 / 600.0 / 0.93 / 0.93,
+        displaced * 205.0 * (1.0 + rubs) / 600.0,
     );
 }
 

@@ -216,6 +216,11 @@ fn oil(entry: Option<&OilEntry>, path: &str, report: &mut Report) -> Oil {
                 ..typical
             }
         }
+        (Some(grade), _, _) => {
+            let hint = "Give either a grade or the two viscosities, not both.";
+            report.add(format!("{path}.grade"), grade.word(), Rule::Unique, hint);
+            typical
+        }
         _ => {
             let hint = "Give a grade, or cst_40 and cst_100 together.";
             report.add(path, "", Rule::Required, hint);

@@ -59,7 +59,7 @@ pub(super) fn default_coupler(_: &Point<'_>) -> Result<Outcome, Problem> {
 }
 
 pub(super) fn default_oil(_: &Point<'_>) -> Result<Outcome, Problem> {
-    let viscosity = defaults::viscosity(Temperature::celsius(40.0));
+    let viscosity = defaults::viscosity(&defaults::oil(), Temperature::celsius(40.0));
     Ok(Outcome::Results(vec![
         ("thickest", Quantity::Viscosity(viscosity.high)),
         ("thinnest", Quantity::Viscosity(viscosity.low)),

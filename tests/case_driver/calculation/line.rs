@@ -4,7 +4,7 @@ use super::Outcome;
 use crate::inputs::{Point, Problem};
 use farend_core::physics::coupler::CouplerSize;
 use farend_core::physics::line::{self, LineKind, Pipe};
-use farend_core::physics::oil::{self, Grade, Oil};
+use farend_core::physics::oil::{Grade, Oil};
 use farend_core::physics::suction;
 use farend_core::quantity::{Density, Flow, Length, Velocity};
 use farend_tests::quantity::Quantity;
@@ -170,15 +170,6 @@ pub(super) fn oil_grade(point: &Point<'_>) -> Result<Outcome, Problem> {
     Ok(Outcome::Results(vec![
         ("thinnest", Quantity::Viscosity(band.low)),
         ("thickest", Quantity::Viscosity(band.high)),
-        ("at_40", Quantity::Viscosity(oil.at_40)),
-        ("at_100", Quantity::Viscosity(oil.at_100)),
-        ("density", Quantity::Density(oil.density_at_15)),
-    ]))
-}
-
-pub(super) fn tractor_fluid(_: &Point<'_>) -> Result<Outcome, Problem> {
-    let oil = oil::tractor_fluid();
-    Ok(Outcome::Results(vec![
         ("at_40", Quantity::Viscosity(oil.at_40)),
         ("at_100", Quantity::Viscosity(oil.at_100)),
         ("density", Quantity::Density(oil.density_at_15)),

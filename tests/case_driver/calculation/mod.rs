@@ -84,7 +84,6 @@ table! {
     line::coupler_size;
     line::suction;
     line::oil_grade;
-    line::tractor_fluid;
     engine::net_power;
     engine::curve_power;
     engine::derated;

@@ -2,6 +2,7 @@
 
 use super::Outcome;
 use crate::inputs::{Point, Problem};
+use farend_core::measure::Amount;
 use farend_core::settings::{OilSettings, Settings};
 use farend_tests::demo;
 use farend_tests::quantity::Quantity;
@@ -20,6 +21,22 @@ pub(super) fn settings(point: &Point<'_>) -> Result<Outcome, Problem> {
         },
         oil: point.get_if_any("oil")?,
         outlet: None,
+        grade: None,
+        altitude: point.get_if_any("altitude")?,
+        air: point.get_if_any("air")?,
+        ground_speed: point.get_if_any("ground_speed")?,
+        slope: if_any(point, "slope")?,
+        ground: None,
+        depth: point.get_if_any("depth")?,
+        density: point.get_if_any("density")?,
+        job: match point.quantity("job")? {
+            None => None,
+            Some(Quantity::Mass(it)) => Some(Amount::Mass(it)),
+            Some(Quantity::Area(it)) => Some(Amount::Area(it)),
+            Some(Quantity::Volume(it)) => Some(Amount::Volume(it)),
+            Some(Quantity::Length(it)) => Some(Amount::Length(it)),
+            Some(_) => return Err("job has a unit of another kind".to_owned()),
+        },
     };
     let yard = demo();
     let machine = yard
@@ -32,4 +49,10 @@ pub(super) fn settings(point: &Point<'_>) -> Result<Outcome, Problem> {
             Quantity::Speed(settings.engine_speed_for(machine)),
         )]),
     })
+}
+
+/// A plain number, where it is there.
+fn if_any(point: &Point<'_>, name: &str) -> Result<Option<f64>, Problem> {
+    let number = point.number_or(name, f64::MIN)?;
+    Ok((number != f64::MIN).then_some(number))
 }

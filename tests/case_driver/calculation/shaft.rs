@@ -3,7 +3,7 @@
 use super::Outcome;
 use crate::inputs::{Point, Problem};
 use farend_core::drive::{Drive, Rate};
-use farend_core::machine::{Engine, Pto};
+use farend_core::machine::{Aspiration, Engine, Pto};
 use farend_core::physics::joint::speed_extremes;
 use farend_core::quantity::{AngularSpeed, Power, Torque};
 use farend_core::source::Source;
@@ -62,6 +62,8 @@ pub(super) fn pto_power(point: &Point<'_>) -> Result<Outcome, Problem> {
         net: Spread::exact(point.get("engine")?, Source::Own),
         rated: speed,
         lowest: speed,
+        curve: None,
+        aspiration: Aspiration::Natural,
     };
     let pto = Pto {
         rated: AngularSpeed::rpm(540.0),

@@ -1,6 +1,6 @@
 //! Random kits.
 
-use super::{efficiency, log, uncertain};
+use super::{efficiency, log, oil, reservoir, uncertain};
 use farend_core::route::RouteId;
 use farend_core::stage::gear::GearKind;
 use farend_core::yard::entry::{GearEntry, HosesEntry, KitEntry, PumpEntry};
@@ -30,13 +30,17 @@ fn gear() -> BoxedStrategy<GearEntry> {
         prop_oneof![3 => Just(1.0), 1 => log(0.05, 20.0)],
         option::of(efficiency(0.3)),
         option::of(uncertain(5.0, 20_000.0)),
+        option::of(0.0..=80.0_f64),
     )
-        .prop_map(|(kind, ratio, efficiency, rating_nm)| GearEntry {
-            kind,
-            ratio,
-            efficiency,
-            rating_nm,
-        })
+        .prop_map(
+            |(kind, ratio, efficiency, rating_nm, angle_deg)| GearEntry {
+                kind,
+                ratio,
+                efficiency,
+                rating_nm,
+                angle_deg,
+            },
+        )
         .boxed()
 }
 
@@ -48,6 +52,12 @@ fn pump() -> BoxedStrategy<PumpEntry> {
         option::of(uncertain(0.1, 60.0)),
         option::of(efficiency(0.5)),
         option::of(efficiency(0.5)),
+        (
+            option::of(log(6.0, 120.0)),
+            option::of(log(0.05, 5.0)),
+            option::of(-2.0..=2.0_f64),
+        ),
+        (option::of(reservoir()), option::of(oil())),
     )
         .prop_map(
             |(
@@ -57,10 +67,17 @@ fn pump() -> BoxedStrategy<PumpEntry> {
                 valve_bar,
                 volumetric,
                 hydro_mechanical,
+                (suction_bore_mm, suction_length_m, suction_lift_m),
+                (reservoir, oil),
             )| PumpEntry {
                 displacement_cm3,
                 highest_rpm,
                 relief_bar,
+                suction_bore_mm,
+                suction_length_m,
+                suction_lift_m,
+                reservoir,
+                oil,
                 valve_bar,
                 volumetric,
                 hydro_mechanical,
@@ -77,15 +94,25 @@ fn hoses() -> BoxedStrategy<HosesEntry> {
         0..=20,
         option::of(uncertain(0.01, 20.0)),
         option::of(log(1.0, 400.0)),
+        option::of(0.0..=20.0_f64),
     )
         .prop_map(
-            |(bore_mm, length_m, back_bore_mm, couplers, coupler_bar, coupler_l_min)| HosesEntry {
+            |(
+                bore_mm,
+                length_m,
+                back_bore_mm,
+                couplers,
+                coupler_bar,
+                coupler_l_min,
+                fittings_k,
+            )| HosesEntry {
                 bore_mm,
                 length_m,
                 back_bore_mm,
                 couplers: f64::from(couplers),
                 coupler_bar,
                 coupler_l_min,
+                fittings_k,
             },
         )
         .boxed()

@@ -1,10 +1,13 @@
 //! Random machines.
 
-use super::{efficiency, log, shaft_rpm, uncertain};
-use farend_core::machine::{MachineKind, Outlet, SteeringPolicy, Supply};
+use super::{efficiency, log, oil, reservoir, shaft_rpm, uncertain};
+use crate::plain::net_kw_at;
+use farend_core::machine::{Aspiration, MachineKind, Outlet, SteeringPolicy, Supply, Transmission};
 use farend_core::yard::entry::{
-    CircuitEntry, EngineEntry, MachineEntry, PtoEntry, SteeringEntry, UncertainEntry,
+    CircuitEntry, CurveEntry, EngineEntry, MachineEntry, OilEntry, PtoEntry, SteeringEntry,
+    UncertainEntry,
 };
+use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
 
@@ -16,8 +19,9 @@ pub fn tractor(id: &'static str) -> BoxedStrategy<MachineEntry> {
                 option::weighted(0.9, pto(engine.clone())),
                 option::weighted(0.8, pto(engine.clone())),
                 option::weighted(0.9, circuit(Outlet::Remotes, engine.rated_rpm)),
+                rest(),
             )
-                .prop_map(move |(rear_pto, mid_pto, remotes)| MachineEntry {
+                .prop_map(move |(rear_pto, mid_pto, remotes, rest)| MachineEntry {
                     id: id.to_owned(),
                     name: "A tractor".to_owned(),
                     kind: MachineKind::Tractor,
@@ -25,6 +29,9 @@ pub fn tractor(id: &'static str) -> BoxedStrategy<MachineEntry> {
                     rear_pto,
                     mid_pto,
                     circuits: remotes.into_iter().collect(),
+                    oil: rest.0,
+                    mass_kg: rest.1,
+                    transmission: rest.2,
                 })
         })
         .boxed()
@@ -37,8 +44,9 @@ pub fn skid_steer(id: &'static str) -> BoxedStrategy<MachineEntry> {
             (
                 option::weighted(0.9, circuit(Outlet::StandardFlow, engine.rated_rpm)),
                 option::weighted(0.7, circuit(Outlet::HighFlow, engine.rated_rpm)),
+                rest(),
             )
-                .prop_map(move |(standard, high)| MachineEntry {
+                .prop_map(move |(standard, high, rest)| MachineEntry {
                     id: id.to_owned(),
                     name: "A skid steer".to_owned(),
                     kind: MachineKind::SkidSteer,
@@ -46,29 +54,66 @@ pub fn skid_steer(id: &'static str) -> BoxedStrategy<MachineEntry> {
                     rear_pto: None,
                     mid_pto: None,
                     circuits: standard.into_iter().chain(high).collect(),
+                    oil: rest.0,
+                    mass_kg: rest.1,
+                    transmission: rest.2,
                 })
         })
         .boxed()
 }
 
-/// The likely net power at a speed, by the equation and not by the core.
-pub fn net_kw_at(engine: &EngineEntry, rpm: f64) -> f64 {
-    let rated = match engine.net_kw {
-        UncertainEntry::One(likely) | UncertainEntry::Three { likely, .. } => likely,
-    };
-    let x = rpm / engine.rated_rpm;
-    rated * (0.87 * x + 1.13 * x * x - x * x * x)
+/// Oil, mass and transmission. Few weigh so much that driving takes all that the engine has.
+type Rest = (Option<OilEntry>, Option<f64>, Option<Transmission>);
+
+fn rest() -> BoxedStrategy<Rest> {
+    (
+        option::of(oil()),
+        option::weighted(0.7, log(400.0, 8000.0)),
+        option::of(proptest::sample::select(Transmission::ALL)),
+    )
+        .boxed()
 }
 
 /// Its lowest speed lies where the default curve of power over speed holds.
 fn engine() -> BoxedStrategy<EngineEntry> {
-    (uncertain(3.0, 600.0), log(1200.0, 5000.0), 0.3..=1.0_f64)
-        .prop_map(|(net_kw, rated_rpm, part)| EngineEntry {
-            net_kw,
-            rated_rpm,
-            lowest_rpm: (rated_rpm * part).max(300.0),
+    (
+        uncertain(3.0, 600.0),
+        option::weighted(0.3, Just(())),
+        log(1200.0, 5000.0),
+        0.3..=1.0_f64,
+        option::of(proptest::sample::select(Aspiration::ALL)),
+        option::weighted(0.4, vec(20.0..60.0_f64, 2..=5)),
+    )
+        .prop_map(|(kw, is_gross, rated_rpm, part, aspiration, heights)| {
+            let (net_kw, gross_kw) = match is_gross {
+                None => (Some(kw), None),
+                Some(()) => (None, Some(kw)),
+            };
+            let lowest_rpm = (rated_rpm * part).max(300.0);
+            EngineEntry {
+                net_kw,
+                gross_kw,
+                rated_rpm,
+                lowest_rpm,
+                curve: curve(&heights.unwrap_or_default(), lowest_rpm, rated_rpm),
+                aspiration,
+            }
         })
         .boxed()
+}
+
+/// Points from a little below the lowest to a little above the rated speed.
+fn curve(kilowatts: &[f64], lowest_rpm: f64, rated_rpm: f64) -> Vec<CurveEntry> {
+    let (from, to) = (
+        (lowest_rpm * 0.95).max(300.0),
+        (rated_rpm * 1.05).min(5000.0),
+    );
+    let last = kilowatts.len().max(2) - 1;
+    let point = |(place, kw): (usize, &f64)| CurveEntry {
+        rpm: from + (to - from) * (place as f64 / last as f64),
+        kw: *kw,
+    };
+    kilowatts.iter().enumerate().map(point).collect()
 }
 
 fn pto(engine: EngineEntry) -> BoxedStrategy<PtoEntry> {
@@ -87,8 +132,8 @@ fn pto(engine: EngineEntry) -> BoxedStrategy<PtoEntry> {
                 tested
                     .filter(|_| net > 2.0)
                     .map(|(low, likely, high)| UncertainEntry::Three {
-                        low: net * low,
-                        likely: net * likely,
+                        low: (net * low).min(600.0),
+                        likely: (net * likely).min(600.0),
                         high: (net * high).min(600.0),
                         source: None,
                     });
@@ -115,6 +160,7 @@ fn circuit(outlet: Outlet, rated_rpm: f64) -> BoxedStrategy<CircuitEntry> {
         ),
         option::of(efficiency(0.5)),
         option::of(efficiency(0.5)),
+        option::of(reservoir()),
     )
         .prop_map(
             move |(
@@ -126,10 +172,12 @@ fn circuit(outlet: Outlet, rated_rpm: f64) -> BoxedStrategy<CircuitEntry> {
                 (supply, valve_bar),
                 volumetric,
                 hydro_mechanical,
+                reservoir,
             )| {
                 CircuitEntry {
                     outlet,
                     supply,
+                    reservoir,
                     valve_bar,
                     steering: steering(policy, &flow_l_min, share),
                     flow_l_min,

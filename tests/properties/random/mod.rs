@@ -5,11 +5,13 @@
 mod implement;
 mod kit;
 mod machine;
+mod oil;
 mod settings;
 
 pub use implement::implement;
 pub use kit::kit;
-pub use machine::{net_kw_at, skid_steer, tractor};
+pub use machine::{skid_steer, tractor};
+pub use oil::{oil, reservoir};
 pub use settings::{Turned, settings};
 
 use farend_core::route::RouteId;

@@ -1,9 +1,15 @@
 //! Random settings.
 
 use super::log;
+use farend_core::implement::{Ground, Implement};
 use farend_core::machine::{Machine, Outlet};
-use farend_core::quantity::{Flow, Pressure, Temperature};
-use farend_core::settings::{FLOW_LIMITS, OIL_LIMITS, OilSettings, RELIEF_LIMITS, Settings};
+use farend_core::measure::{Amount, Measure};
+use farend_core::physics::oil::Grade;
+use farend_core::quantity::{Density, Flow, Length, Pressure, Temperature, Velocity};
+use farend_core::settings::{
+    AIR_LIMITS, ALTITUDE_LIMITS, DENSITY_LIMITS, DEPTH_LIMITS, FLOW_LIMITS, GROUND_SPEED_LIMITS,
+    JOB_LIMITS, OIL_LIMITS, OilSettings, RELIEF_LIMITS, SLOPE_LIMITS, Settings,
+};
 use proptest::option;
 use proptest::prelude::*;
 
@@ -20,6 +26,29 @@ pub struct Turned {
     pub oil: Option<f64>,
     /// An outlet, whether the machine has it or not.
     pub outlet: Option<Outlet>,
+    /// An oil in place of the machine's and the kit's.
+    pub grade: Option<Grade>,
+    /// The site.
+    pub site: Site,
+    /// Speed over ground as a part of the highest of the implement.
+    pub ground_speed: Option<f64>,
+    /// Rise over run.
+    pub slope: Option<f64>,
+    /// What is driven on.
+    pub ground: Option<Ground>,
+    /// Depth in m and density in kg/m³.
+    pub layer: (Option<f64>, Option<f64>),
+    /// A measure and a number of its SI units, tonnes for mass.
+    pub job: Option<(Measure, f64)>,
+}
+
+/// Where the work is.
+#[derive(Clone, Copy, Debug)]
+pub struct Site {
+    /// Altitude, m.
+    pub metres: Option<f64>,
+    /// The air, °C.
+    pub celsius: Option<f64>,
 }
 
 /// Anything that may be turned, or nothing.
@@ -36,20 +65,72 @@ pub fn settings() -> BoxedStrategy<Turned> {
         oil(),
         option::of(OIL_LIMITS.0..=OIL_LIMITS.1),
         option::of(proptest::sample::select(Outlet::ALL)),
+        option::of(proptest::sample::select(Grade::ALL)),
+        site(),
+        driving(),
+        work(),
     )
-        .prop_map(|(speed, own, pack, oil, outlet)| Turned {
-            speed,
-            own,
-            pack,
-            oil,
-            outlet,
-        })
+        .prop_map(
+            |(speed, own, pack, oil, outlet, grade, site, driving, (layer, job))| {
+                let (ground_speed, slope, ground) = driving;
+                Turned {
+                    speed,
+                    own,
+                    pack,
+                    oil,
+                    outlet,
+                    grade,
+                    site,
+                    ground_speed,
+                    slope,
+                    ground,
+                    layer,
+                    job,
+                }
+            },
+        )
         .boxed()
 }
 
+fn site() -> BoxedStrategy<Site> {
+    (
+        option::of(ALTITUDE_LIMITS.0..=ALTITUDE_LIMITS.1),
+        option::of(AIR_LIMITS.0..=AIR_LIMITS.1),
+    )
+        .prop_map(|(metres, celsius)| Site { metres, celsius })
+        .boxed()
+}
+
+fn driving() -> BoxedStrategy<(Option<f64>, Option<f64>, Option<Ground>)> {
+    (
+        option::of(0.0..=1.0_f64),
+        option::of(SLOPE_LIMITS.0..=SLOPE_LIMITS.1),
+        option::of(proptest::sample::select(Ground::ALL)),
+    )
+        .boxed()
+}
+
+type Layer = (Option<f64>, Option<f64>);
+
+fn work() -> BoxedStrategy<(Layer, Option<(Measure, f64)>)> {
+    let layer = (
+        option::of(log(DEPTH_LIMITS.0, DEPTH_LIMITS.1)),
+        option::of(log(DENSITY_LIMITS.0, DENSITY_LIMITS.1)),
+    );
+    let job = (
+        proptest::sample::select(Measure::ALL),
+        log(JOB_LIMITS.0, JOB_LIMITS.1),
+    );
+    (layer, option::of(job)).boxed()
+}
+
 impl Turned {
-    /// As a machine's settings.
-    pub fn on(&self, machine: &Machine) -> Settings {
+    /// As the settings of a machine with an implement.
+    pub fn on(&self, machine: &Machine, implement: &Implement) -> Settings {
+        let fastest = implement.travel.map_or(
+            Velocity::kilometres_per_hour(GROUND_SPEED_LIMITS.1),
+            |travel| travel.highest,
+        );
         let engine = &machine.engine;
         let oil = |(flow, relief): (Option<f64>, Option<f64>)| OilSettings {
             flow: flow.map(Flow::litres_per_minute),
@@ -63,6 +144,18 @@ impl Turned {
             pack: oil(self.pack),
             oil: self.oil.map(Temperature::celsius),
             outlet: self.outlet,
+            grade: self.grade,
+            altitude: self.site.metres.map(Length::metres),
+            air: self.site.celsius.map(Temperature::celsius),
+            ground_speed: self.ground_speed.map(|part| fastest * part),
+            slope: self.slope,
+            ground: self.ground,
+            depth: self.layer.0.map(Length::metres),
+            density: self.layer.1.map(Density::kilograms_per_cubic_metre),
+            job: self.job.map(|(measure, number)| match measure {
+                Measure::Mass => Amount::of(measure, number * 1000.0),
+                _ => Amount::of(measure, number),
+            }),
         }
     }
 }
