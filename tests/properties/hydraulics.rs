@@ -4,7 +4,7 @@ use crate::every::loaded;
 use crate::plain::{left_kw, likely};
 use crate::random::{implement, kit, settings, tractor};
 use core::f64::consts::PI;
-use farend_core::compare::{RouteResult, Run, Warning, compare};
+use farend_core::compare::{RouteResult, Run, compare};
 use farend_core::defaults;
 use farend_core::drive::{Limit, Stall};
 use farend_core::machine::{SteeringPolicy, Supply};
@@ -12,6 +12,7 @@ use farend_core::physics::oil::{Grade, Oil};
 use farend_core::quantity::{Density, Temperature, Viscosity};
 use farend_core::route::RouteId;
 use farend_core::settings::Settings;
+use farend_core::warning::Warning;
 use farend_core::yard::entry::{
     HosesEntry, ImplementEntry, KitEntry, MachineEntry, UncertainEntry, YardEntry,
 };

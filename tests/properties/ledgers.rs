@@ -6,7 +6,9 @@ use farend_core::chain::Ledger;
 use farend_core::compare::{Comparison, Run, compare};
 use farend_core::drive::{Drive, Limit, Rate};
 use farend_core::implement::Implement;
+use farend_core::quantity::Power;
 use farend_core::route::RouteId;
+use farend_core::spread::Spread;
 use farend_core::standing::Standing;
 use proptest::prelude::*;
 use proptest::test_runner::TestRunner;
@@ -131,10 +133,10 @@ fn a_band_begins_at_its_number() {
 }
 
 /// Delivered against needed, and below the rotor's lowest speed never better than it labours.
-fn is_judged(run: &Run, implement: &Implement) -> Result<(), TestCaseError> {
-    let ratio = run.delivered.likely / implement.need.likely;
-    let poorest = run.delivered.low / implement.need.high;
-    let best = run.delivered.high / implement.need.low;
+fn is_judged(run: &Run, need: Spread<Power>, implement: &Implement) -> Result<(), TestCaseError> {
+    let ratio = run.delivered.likely / need.likely;
+    let poorest = run.delivered.low / need.high;
+    let best = run.delivered.high / need.low;
     let most = if run.rotor < implement.rotor.lowest {
         Standing::Labours
     } else {
@@ -191,7 +193,7 @@ proptest! {
             prop_assert_eq!(comparison.routes.len(), RouteId::ALL.len());
             for run in comparison.routes.iter().filter_map(|result| result.run()) {
                 is_in_order(run)?;
-                is_judged(run, implement)?;
+                is_judged(run, comparison.need, implement)?;
             }
             prop_assert!(is_ranked(&comparison));
         }

@@ -13,6 +13,7 @@ mod random;
 mod ranges;
 mod shafts;
 mod units;
+mod work;
 
 use proptest::test_runner::{Config, RngSeed};
 

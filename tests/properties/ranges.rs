@@ -42,7 +42,7 @@ fn no_corner_lies_outside() {
                 for corner in &corners {
                     let mut joined = assemble(result.route.parts(), hookup).expect("it runs");
                     let mut values = corner.iter();
-                    joined.visit(&mut |_, _, figure| {
+                    joined.visit(&mut |_, _, _, figure| {
                         figure.pin(*values.next().expect("fewer figures"));
                     });
                     let chain = joined.chain(Corner::LIKELY);
