@@ -91,10 +91,14 @@ pub fn heat(joined: &Joined, load: Load<'_>, air: Temperature) -> Option<Heat> {
     let at_limit = circuit.at(limit)?;
     let settling = SurfaceRule::ALL.map(|rule| {
         let shed = circuit.shed(rule, surface);
+        let at = circuit.settles(shed, air);
         Settling {
             rule,
-            at: circuit.settles(shed, air),
-            to_limit: circuit.time_to(limit, shed, air, tank.likely),
+            at,
+            to_limit: match at {
+                Some(at) if at <= limit => None,
+                _ => circuit.time_to(limit, shed, air, tank.likely),
+            },
             for_good: circuit.for_good(limit, shed, air),
         }
     });
