@@ -2,6 +2,7 @@
 
 use crate::chain::{Chain, Running};
 use crate::defaults;
+use crate::drive::Stall;
 use crate::physics::heat::{
     Warming, cooler_duty, cooler_size, heat_capacity, oil_specific_heat, smallest_tank,
     still_air_by_btu_rule, still_air_by_horsepower_rule, tank_surface, usual_tank,
@@ -78,7 +79,7 @@ pub const HOTTEST: f64 = 150.0;
 pub fn heat(joined: &Joined, load: Load<'_>, air: Temperature) -> Option<Heat> {
     let circuit = Circuit { joined, load };
     let now = circuit.running(&joined.oil)?;
-    if now.heat <= Power::ZERO {
+    if now.heat <= Power::ZERO || now.stall == Some(Stall::NoFlowLeft) {
         return None;
     }
     let flow = now.pumped?.rate.flowing().ok()?;

@@ -141,11 +141,10 @@ fn the_oil_settles_where_as_much_is_shed_as_lost() {
             }
             let Some(at) = settling.at else { continue };
             settled = true;
-            prop_assert_eq!(
-                settling.to_limit.is_none(),
-                at <= found.limit,
-                "{:?}",
-                settling
+            // Close above the limit it may take forever.
+            prop_assert!(
+                at > found.limit || settling.to_limit.is_none(),
+                "{settling:?}"
             );
             // A pump that always holds its set pressure loses more, which its ledger doesn't show.
             let throttled = case
