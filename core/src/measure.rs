@@ -77,10 +77,26 @@ impl Amount {
     /// Equation: A = b·l, V = A·h, m = ρ·V. Units: SI. Valid range: width, depth and density above
     /// zero. Source: definitions.
     pub fn in_measure(self, measure: Measure, swath: &Swath) -> Option<Self> {
-        let per_metre = |measure| swath.per_metre(measure);
-        // Both are so much for each metre of way.
-        let metres = self.to_si() / per_metre(self.measure())?;
-        Some(Self::of(measure, metres * per_metre(measure)?))
+        let (from, to) = (self.measure().dimensions(), measure.dimensions());
+        // From fewer dimensions to more it grows by what lies between, and shrinks the other way.
+        let number = if from <= to {
+            self.to_si() * swath.product(from, to)?
+        } else {
+            self.to_si() / swath.product(to, from)?
+        };
+        Some(Self::of(measure, number))
+    }
+}
+
+impl Measure {
+    /// How many figures of a swath it has in it, in their order: width, depth, density.
+    fn dimensions(self) -> usize {
+        match self {
+            Self::Length => 0,
+            Self::Area => 1,
+            Self::Volume => 2,
+            Self::Mass => 3,
+        }
     }
 }
 
@@ -89,17 +105,16 @@ impl Swath {
     ///
     /// Equation: 1, b, b·h, ρ·b·h. Units: SI. Valid range: all above zero. Source: definitions.
     pub fn per_metre(&self, measure: Measure) -> Option<f64> {
-        if measure == Measure::Length {
-            return Some(1.0);
-        }
-        let width = self.width?.to_metres();
-        if measure == Measure::Area {
-            return Some(width);
-        }
-        let section = width * self.depth?.to_metres();
-        match measure {
-            Measure::Mass => Some(section * self.density?.to_kilograms_per_cubic_metre()),
-            _ => Some(section),
-        }
+        self.product(0, measure.dimensions())
+    }
+
+    /// The product of its figures from one to before another; `None` where one isn't known.
+    fn product(&self, from: usize, to: usize) -> Option<f64> {
+        let figures = [
+            self.width.map(Length::to_si),
+            self.depth.map(Length::to_si),
+            self.density.map(Density::to_si),
+        ];
+        figures.get(from..to)?.iter().copied().product()
     }
 }

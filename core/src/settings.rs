@@ -123,6 +123,9 @@ pub const DENSITY_LIMITS: (f64, f64) = (20.0, 2500.0);
 /// Smallest and largest job, t, m², m³ or m.
 pub const JOB_LIMITS: (f64, f64) = (0.1, 1e7);
 
+/// A value at a limit may come through SI a last digit off.
+const LAST_DIGITS: f64 = 1e-9;
+
 impl Control {
     /// Those of the site.
     pub const SITE: &[Self] = &[Self::Altitude, Self::AirTemperature];
@@ -226,17 +229,19 @@ impl Control {
             Self::Depth => implement.work.and_then(|work| {
                 let own = work.swath.depth?;
                 Some(Range {
-                    min: Quantity::Depth(own * 0.1),
-                    max: Quantity::Depth(own * 3.0),
+                    min: Quantity::Depth((own * 0.1).max(Length::metres(DEPTH_LIMITS.0))),
+                    max: Quantity::Depth((own * 3.0).min(Length::metres(DEPTH_LIMITS.1))),
                     own: Quantity::Depth(own),
                     now: Quantity::Depth(settings.depth.unwrap_or(own)),
                 })
             }),
             Self::MaterialDensity => implement.work.and_then(|work| {
                 let own = work.swath.density?;
+                let [lightest, heaviest] =
+                    [DENSITY_LIMITS.0, DENSITY_LIMITS.1].map(Density::kilograms_per_cubic_metre);
                 Some(Range {
-                    min: Quantity::Density(own * 0.2),
-                    max: Quantity::Density(own * 4.0),
+                    min: Quantity::Density((own * 0.2).max(lightest)),
+                    max: Quantity::Density((own * 4.0).min(heaviest)),
                     own: Quantity::Density(own),
                     now: Quantity::Density(settings.density.unwrap_or(own)),
                 })
@@ -335,7 +340,16 @@ fn relief_range(own: Pressure, now: Option<Pressure>) -> Range {
 impl Settings {
     /// The engine speed that they mean for a machine.
     pub fn engine_speed_for(&self, machine: &Machine) -> AngularSpeed {
-        self.engine_speed.unwrap_or_else(|| machine.working_speed())
+        let Some(speed) = self.engine_speed else {
+            return machine.working_speed();
+        };
+        let engine = &machine.engine;
+        // The check lets a last digit beyond a limit through, where a curve has no points.
+        let is = |limit: AngularSpeed| ((speed - limit) / engine.rated).abs() <= LAST_DIGITS;
+        [engine.lowest, engine.rated]
+            .into_iter()
+            .find(|limit| is(*limit))
+            .unwrap_or(speed)
     }
 
     /// The circuit of a machine's own hydraulics that they mean.
@@ -394,8 +408,7 @@ impl Settings {
         let mut report = Report::default();
         let mut within =
             |path: &str, value: Option<f64>, (min, max): (f64, f64), unit, hint: &str| {
-                // A value at a limit may come through SI a last digit off.
-                let rounding = max.abs().max(min.abs()) * 1e-9;
+                let rounding = max.abs().max(min.abs()) * LAST_DIGITS;
                 if let Some(value) = value
                     && !(min - rounding..=max + rounding).contains(&value)
                 {

@@ -114,6 +114,78 @@ fn each_edit_gives_its_faults() {
             &[Set("/machines/1/rear_pto/tested_kw/high", json!(28.5))],
             &[("machines[1].rear_pto.tested_kw", "not above", "28.5")],
         ),
+        // Net or gross power, a curve over the whole range of speeds.
+        (
+            &[Remove("/machines/0/engine/net_kw")],
+            &[("machines[0].engine.net_kw", "required", "gross_kw")],
+        ),
+        (
+            &[Set("/machines/0/engine/gross_kw", json!(20))],
+            &[("machines[0].engine.gross_kw", "unique", "only one of")],
+        ),
+        (
+            &[Set("/machines/3/engine/curve/0/rpm", json!(1050))],
+            &[(
+                "machines[3].engine.curve",
+                "within",
+                "(1050 to 2200) must be 1000 to 2200 rpm",
+            )],
+        ),
+        (
+            &[Set("/machines/3/engine/curve/4/rpm", json!(2150))],
+            &[("machines[3].engine.curve", "within", "(1000 to 2150)")],
+        ),
+        (
+            &[Set("/machines/3/engine/curve/2/rpm", json!(1300))],
+            &[(
+                "machines[3].engine.curve[2].rpm",
+                "type",
+                "faster than the one before",
+            )],
+        ),
+        (
+            &[Set(
+                "/machines/3/engine/curve",
+                json!([{"rpm": 2200, "kw": 68}]),
+            )],
+            &[
+                ("machines[3].engine.curve", "within", "(2200 to 2200)"),
+                ("machines[3].engine.curve", "type", "two points or more"),
+            ],
+        ),
+        // A tested shaft against its engine's curve: 69 kW at 1950 rpm.
+        (
+            &[Set("/machines/3/rear_pto/tested_kw", json!(69.5))],
+            &[("machines[3].rear_pto.tested_kw", "not above", "69.0 kW")],
+        ),
+        // Oil: a grade, or both viscosities.
+        (
+            &[Set("/machines/0/oil/cst_40", json!(60))],
+            &[("machines[0].oil.grade", "unique", "not both")],
+        ),
+        (
+            &[Set("/machines/0/oil", json!({"kg_m3": 880}))],
+            &[("machines[0].oil", "required", "Give a grade")],
+        ),
+        (
+            &[Set("/machines/0/oil", json!({"cst_40": 60}))],
+            &[("machines[0].oil", "required", "cst_40 and cst_100")],
+        ),
+        (
+            &[Set(
+                "/machines/0/oil",
+                json!({"cst_40": 9.4, "cst_100": 9.4}),
+            )],
+            &[(
+                "machines[0].oil.cst_100",
+                "not above",
+                "Oil thins as it warms",
+            )],
+        ),
+        (
+            &[Set("/kits/7/pump/oil", json!({"cst_40": 9, "cst_100": 46}))],
+            &[("kits[7].pump.oil.cst_100", "not above", "(46)")],
+        ),
         // Steering.
         (
             &[Set("/machines/0/circuits/0/steering/flow_l_min", json!(35))],
@@ -179,6 +251,42 @@ fn each_edit_gives_its_faults() {
         (
             &[Set("/implements/3/shafts", json!([]))],
             &[("implements[3].shafts", "empty", "or a motor")],
+        ),
+        // Work and travel.
+        (
+            &[Remove("/implements/7/work/idle_kw")],
+            &[("implements[7].work.idle_kw", "required", "no usual figure")],
+        ),
+        (
+            &[Remove("/implements/7/work/kwh_per_unit")],
+            &[(
+                "implements[7].work.kwh_per_unit",
+                "required",
+                "no usual figure",
+            )],
+        ),
+        (
+            &[Set("/implements/0/work/measure", json!("area"))],
+            &[
+                ("implements[0].work.idle_kw", "required", "this measure"),
+                (
+                    "implements[0].work.kwh_per_unit",
+                    "required",
+                    "this measure",
+                ),
+            ],
+        ),
+        (
+            &[Set("/implements/3/work/idle_kw", json!(20))],
+            &[("implements[3].work.idle_kw", "not above", "idling included")],
+        ),
+        (
+            &[Set("/implements/0/travel/usual_km_h", json!(6.5))],
+            &[(
+                "implements[0].travel.usual_km_h",
+                "not above",
+                "the highest speed, 6",
+            )],
         ),
         // Kits.
         (

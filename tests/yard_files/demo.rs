@@ -1,7 +1,7 @@
 //! The built-in yard has what a trial needs.
 
 use farend_core::compare::Outcome;
-use farend_core::machine::{Machine, MachineKind, Outlet};
+use farend_core::machine::{Aspiration, Machine, MachineKind, Outlet, Supply};
 use farend_core::route::RouteId;
 use farend_core::route::part::{Hookup, assemble};
 use farend_core::settings::Settings;
@@ -60,6 +60,48 @@ fn it_has_a_skid_steer_with_both_circuits() {
             && machine.circuit(Outlet::HighFlow).is_some()
     };
     assert!(yard.machines.iter().any(|machine| both(&machine)));
+}
+
+#[test]
+fn its_machines_show_every_supply_and_aspiration_and_one_has_a_curve() {
+    let yard = demo();
+    for supply in Supply::ALL {
+        let mut circuits = yard.machines.iter().flat_map(|machine| &machine.circuits);
+        let shown = circuits.any(|circuit| circuit.supply == *supply);
+        assert!(shown, "{} is shown nowhere", supply.word());
+    }
+    for aspiration in Aspiration::ALL {
+        let mut engines = yard.machines.iter().map(|machine| &machine.engine);
+        let shown = engines.any(|engine| engine.aspiration == *aspiration);
+        assert!(shown, "{} is shown nowhere", aspiration.word());
+    }
+    let mut machines = yard.machines.iter();
+    assert!(machines.any(|machine| machine.engine.curve.is_some()));
+}
+
+/// Without these there would be questions where a trial wants answers.
+#[test]
+fn it_knows_what_heat_driving_and_work_need() {
+    let yard = demo();
+    for machine in &yard.machines {
+        assert!(machine.mass.is_some(), "{}", machine.id);
+        for circuit in &machine.circuits {
+            assert!(circuit.reservoir.volume.is_some(), "{}", machine.id);
+        }
+    }
+    for implement in &yard.implements {
+        assert!(implement.work.is_some(), "{}", implement.id);
+        assert!(implement.mass.is_some(), "{}", implement.id);
+        assert!(implement.rotor.diameter.is_some(), "{}", implement.id);
+        if let (Some(travel), Some(work)) = (implement.travel, implement.work) {
+            let a_metre = work.swath.per_metre(work.measure);
+            assert!(a_metre.is_some(), "{}: no work on a way", implement.id);
+            assert!(travel.usual < travel.highest, "{}", implement.id);
+        }
+    }
+    for pump in yard.kits.iter().filter_map(|kit| kit.pump.as_ref()) {
+        assert!(pump.suction.is_some() && pump.reservoir.volume.is_some());
+    }
 }
 
 #[test]

@@ -2,10 +2,14 @@
 
 use super::{Outcome, three};
 use crate::inputs::{Point, Problem};
+use farend_core::defaults;
+use farend_core::machine::{Aspiration, Engine};
 use farend_core::physics::derate::{self, Air, PlainRule};
 use farend_core::physics::driving::{self, Travel};
 use farend_core::physics::engine::{Curve, net_from_gross};
-use farend_core::quantity::{Force, Mass, Power};
+use farend_core::quantity::{AngularSpeed, Force, Mass, Power};
+use farend_core::source::Source;
+use farend_core::spread::Spread;
 use farend_tests::quantity::Quantity;
 
 pub(super) fn net_power(point: &Point<'_>) -> Result<Outcome, Problem> {
@@ -108,4 +112,29 @@ pub(super) fn default_driving(point: &Point<'_>) -> Result<Outcome, Problem> {
         other => return Err(format!("{other} is no figure of driving")),
     };
     Ok(three(spread, Quantity::Ratio))
+}
+
+/// Net over gross power.
+pub(super) fn default_net_of_gross(_: &Point<'_>) -> Result<Outcome, Problem> {
+    Ok(three(defaults::NET_OF_GROSS, Quantity::Ratio))
+}
+
+/// The part of its power that a site's air leaves an engine.
+pub(super) fn left_by_air(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let word = point.text("aspiration")?;
+    let mut aspirations = Aspiration::ALL.iter();
+    let aspiration = aspirations
+        .find(|aspiration| aspiration.word() == word)
+        .ok_or_else(|| format!("{word} is no aspiration"))?;
+    // Size and speed have no part in it.
+    let speed = AngularSpeed::rpm(2200.0);
+    let engine = Engine {
+        net: Spread::exact(Power::kilowatts(50.0), Source::Own),
+        rated: speed,
+        lowest: speed,
+        curve: None,
+        aspiration: *aspiration,
+    };
+    let part = engine.left_by_air(point.get("altitude")?, point.get("air")?);
+    Ok(Outcome::Results(vec![("part", Quantity::Ratio(part))]))
 }

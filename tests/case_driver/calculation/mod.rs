@@ -10,6 +10,7 @@ mod joint;
 mod line;
 mod settings;
 mod shaft;
+mod work;
 
 use crate::inputs::{Point, Problem};
 use farend_core::fault::Fault;
@@ -92,6 +93,8 @@ table! {
     engine::plainly_derated;
     engine::driving_power;
     engine::default_driving;
+    engine::default_net_of_gross;
+    engine::left_by_air;
     joint::joint_ratio;
     joint::joint_total_fluctuation;
     joint::joint_angle;
@@ -124,6 +127,13 @@ table! {
     defaults::default_shaft_rating;
     demo::delivered_ratio;
     demo::at_couplers;
+    demo::budget;
+    demo::oil_in_route;
+    demo::gross_engine;
+    work::amount;
+    work::default_energy;
+    work::demo_work;
+    work::work_power;
     settings::settings;
 }
 

@@ -1,15 +1,14 @@
 //! What a user may turn.
 
-use super::Outcome;
+use super::{Outcome, work};
 use crate::inputs::{Point, Problem};
-use farend_core::measure::Amount;
 use farend_core::settings::{OilSettings, Settings};
 use farend_tests::demo;
 use farend_tests::quantity::Quantity;
 
-/// The settings of a machine of the built-in yard.
-pub(super) fn settings(point: &Point<'_>) -> Result<Outcome, Problem> {
-    let settings = Settings {
+/// Settings, as far as they are given.
+pub(super) fn given(point: &Point<'_>) -> Result<Settings, Problem> {
+    Ok(Settings {
         engine_speed: point.get_if_any("engine_speed")?,
         own: OilSettings {
             flow: point.get_if_any("own_flow")?,
@@ -29,15 +28,13 @@ pub(super) fn settings(point: &Point<'_>) -> Result<Outcome, Problem> {
         ground: None,
         depth: point.get_if_any("depth")?,
         density: point.get_if_any("density")?,
-        job: match point.quantity("job")? {
-            None => None,
-            Some(Quantity::Mass(it)) => Some(Amount::Mass(it)),
-            Some(Quantity::Area(it)) => Some(Amount::Area(it)),
-            Some(Quantity::Volume(it)) => Some(Amount::Volume(it)),
-            Some(Quantity::Length(it)) => Some(Amount::Length(it)),
-            Some(_) => return Err("job has a unit of another kind".to_owned()),
-        },
-    };
+        job: work::job(point)?,
+    })
+}
+
+/// The settings of a machine of the built-in yard.
+pub(super) fn settings(point: &Point<'_>) -> Result<Outcome, Problem> {
+    let settings = given(point)?;
     let yard = demo();
     let machine = yard
         .machine(point.text("machine")?)
