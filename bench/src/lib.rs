@@ -138,7 +138,7 @@ impl Work {
     /// The curve of that route over the engine's speed. Gives the kilowatts of all points together.
     pub fn curve(&self, times: u32) -> f64 {
         let control = Control::EngineSpeed;
-        let range = control.range(&self.machine, None, &self.settings);
+        let range = control.range(&self.machine, &self.implement, None, &self.settings);
         let range = range.expect("every machine has a speed");
         repeat(times, || {
             let Self {
@@ -218,6 +218,7 @@ fn figures_of(stage: &Stage) -> Vec<(&'static str, f64)> {
             ("couplers", hoses.couplers),
             ("couplerDrop", hoses.coupler_drop.likely.to_si()),
             ("couplerFlow", hoses.coupler_flow.to_si()),
+            ("fittings", hoses.fittings),
         ],
         Stage::Motor(motor) => vec![
             ("motorDisplacement", motor.displacement.to_si()),

@@ -64,8 +64,8 @@ function hoses(f) {
   const inHose = (flow, bore, length, roughness) => {
     const velocity = flow / area(bore);
     const factor = frictionFactor((velocity * bore) / f.viscosity, roughness);
-    // Δp = f·(L/d)·ρ·v²/2
-    return (factor * (length / bore) * f.density * velocity * velocity) / 2;
+    // Δp = (f·L/d + K)·ρ·v²/2
+    return ((factor * (length / bore) + f.fittings) * f.density * velocity * velocity) / 2;
   };
   const same =
     f.backBore === f.supplyBore &&

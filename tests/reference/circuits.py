@@ -128,10 +128,12 @@ class Circuit:
         return couplers + sum(self.in_hose(hoses[way], flow) for way in ("supply", "back"))
 
     def in_hose(self, hose, flow):
+        """With the fittings, of which each hose has the same."""
         if flow <= 0:
             return 0.0
         factor = self.friction(self.reynolds(hose, flow), hose["relative_roughness"])
         k = K_from_f(fd=factor, L=hose["length_m"], D=hose["bore_mm"] / 1e3)
+        k += self.given["hoses"]["fittings"]
         return dP_from_K(k, rho=self.given["density_kg_m3"], V=velocity(hose, flow))
 
     def reynolds(self, hose, flow):
@@ -292,6 +294,7 @@ def draw(random):
             "back": supply if random.uniform() < 0.3 else hose(random, flow),
             "couplers": float(random.integers(0, 5)),
             "coupler_bar": even(random, 0.5, 4.0),
+            "fittings": perhaps(random, 0.5, log(random, 0.5, 10.0)) or 0.0,
             "coupler_l_min": four_digits(flow * even(random, 0.7, 1.5)),
         },
         "motor": {

@@ -81,6 +81,7 @@ struct GivenHoses {
     couplers: f64,
     coupler_bar: f64,
     coupler_l_min: f64,
+    fittings: f64,
 }
 
 #[derive(Debug, Deserialize)]
@@ -176,6 +177,7 @@ impl GivenGear {
             ratio: self.ratio,
             efficiency: exact(self.efficiency),
             rating: self.rating_nm.map(rating),
+            angle: None,
         })
     }
 }
@@ -224,6 +226,7 @@ impl GivenHoses {
             couplers: self.couplers,
             coupler_drop: exact(Pressure::bar(self.coupler_bar)),
             coupler_flow: Flow::litres_per_minute(self.coupler_l_min),
+            fittings: self.fittings,
         })
     }
 }
