@@ -1,5 +1,9 @@
 //! The core against figures that other people's libraries compute: see `tests/reference/`.
 
+#[path = "reference/circuits.rs"]
+mod circuits;
+
+use circuits::{Circuit, Given, Held};
 use farend_core::physics::line::{Pipe, friction_factor};
 use farend_core::physics::oil::Oil;
 use farend_core::quantity::{Density, Flow, Length, Temperature, Viscosity};
@@ -21,12 +25,22 @@ const CONVERSION: f64 = 1e-12;
 /// to a power twice.
 const VISCOSITY: f64 = 1e-9;
 
+/// Both sides search for the most that arrives, with the same formula for friction. A search knows
+/// the place of a peak to half of all digits.
+const CIRCUIT: f64 = 1e-6;
+
 /// Up to here flow is laminar; see `tests/reference/friction.py`.
 const LAMINAR_UP_TO: f64 = 2000.0;
+const TURBULENT_FROM: f64 = 4000.0;
+
+/// Circuits that each kind must have, for its formulas to be seen to hold.
+const OF_A_KIND: usize = 15;
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Figures {
+    circuits: Vec<Circuit>,
+    circuits_stalled: Vec<Given>,
     conversions: Vec<Conversion>,
     drops: Vec<Drop>,
     friction: Vec<Friction>,
@@ -176,6 +190,63 @@ fn viscosities() {
         let viscosity = oil.viscosity(Temperature::celsius(figure.at_c));
         far(viscosity.to_centistokes(), figure.viscosity_cst, VISCOSITY)
     });
+}
+
+#[test]
+fn circuits_where_most_arrives() {
+    check(&figures().circuits, 240, |circuit| {
+        let ledger = circuit.given.ledger();
+        let Some(pairs) = circuit.found.beside(&ledger) else {
+            return Some("the core has a stall".to_owned());
+        };
+        if ledger.limit != circuit.found.limit.limit() {
+            return Some(format!("the core has {:?}", ledger.limit));
+        }
+        pairs.into_iter().find_map(|(name, core, wanted)| {
+            Some(format!("{name}: {}", far(core, wanted, CIRCUIT)?))
+        })
+    });
+}
+
+/// Another formula for turbulent friction changes what arrives by no more than it may change what
+/// the hoses lose.
+#[test]
+fn circuits_with_colebrooks_friction() {
+    check(&figures().circuits, 240, |circuit| {
+        let found = &circuit.found;
+        let delivered = circuit.given.ledger().delivered()?.power.to_kilowatts();
+        let off = (delivered - found.delivered_by_colebrook_kw).abs();
+        let allowed = TURBULENT * found.hose_loss_kw + CIRCUIT * found.delivered_kw;
+        (off > allowed).then(|| format!("the core has {delivered}, off by {off:.2e}"))
+    });
+}
+
+#[test]
+fn circuits_at_whose_end_nothing_arrives() {
+    check(&figures().circuits_stalled, OF_A_KIND, |given| {
+        let arrives = given.ledger().delivered()?;
+        Some(format!("the core has {arrives:?}"))
+    });
+}
+
+#[test]
+fn circuits_are_held_by_every_limit_and_have_every_kind_of_flow() {
+    let circuits = figures().circuits;
+    let of_a_kind = |what: &str, is: &dyn Fn(&Circuit) -> bool| {
+        let count = circuits.iter().filter(|circuit| is(circuit)).count();
+        assert!(count >= OF_A_KIND, "{count} {what}");
+    };
+    for held in Held::ALL {
+        of_a_kind(&format!("{held:?}"), &|it| it.found.limit == held);
+    }
+    let reynolds = |it: &Circuit| it.found.reynolds;
+    of_a_kind("laminar", &|it| reynolds(it) < LAMINAR_UP_TO);
+    of_a_kind("turbulent", &|it| reynolds(it) > TURBULENT_FROM);
+    of_a_kind("between", &|it| {
+        (LAMINAR_UP_TO..TURBULENT_FROM).contains(&reynolds(it))
+    });
+    of_a_kind("variable pumps", &|it| it.given.swings_back(&it.found));
+    of_a_kind("with flow diverted", &|it| it.given.diverts(&it.found));
 }
 
 /// Into SI and out of it.

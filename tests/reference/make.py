@@ -7,12 +7,15 @@ import json
 import sys
 from pathlib import Path
 
+import circuits
 import friction
 import lines
 import units
 import viscosity
 
 SECTIONS = {
+    "circuits": circuits.figures,
+    "circuits_stalled": circuits.stalled,
     "conversions": units.figures,
     "drops": lines.figures,
     "friction": friction.figures,

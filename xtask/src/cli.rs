@@ -51,6 +51,8 @@ enum Command {
         #[arg(long)]
         write: bool,
     },
+    /// Time the calculation natively and in Chromium, beside ports to JavaScript and Python
+    Bench,
     /// Only install what is missing for all of the above
     Setup,
 }
@@ -66,6 +68,7 @@ pub fn run() -> Result<()> {
         Command::Size { check } => commands::size(&host, check),
         Command::Shots => commands::shots(&host),
         Command::Reference { write } => commands::reference(&host, write),
+        Command::Bench => commands::bench(&host),
         Command::Setup => commands::setup(&host),
     }
 }

@@ -1,5 +1,6 @@
 //! The one entry for people and CI. `cargo xtask help` lists what it does.
 
+mod bench;
 mod cli;
 mod commands;
 mod e2e;

@@ -10,8 +10,9 @@ use xshell::cmd;
 
 use crate::host::Host;
 
-/// Relative. Another machine's logarithm may end in another digit; another formula or draw shows.
-const SAME: f64 = 1e-9;
+/// Relative. Another machine's logarithm may end in another digit, and a peak that is searched for
+/// is known to half of all digits; another formula or draw shows.
+const SAME: f64 = 1e-6;
 
 const COMMITTED: &str = "tests/reference/figures.json";
 
@@ -105,7 +106,7 @@ mod tests {
     #[test]
     fn another_last_digit_is_the_same() {
         let mut made = figures();
-        made["drops"][0]["drop"] = json!(2.5 + 1e-10);
+        made["drops"][0]["drop"] = json!(2.5 + 1e-7);
         assert_eq!(differences(&figures(), &made), Vec::<String>::new());
     }
 

@@ -11,7 +11,7 @@ use anyhow::Result;
 use crate::host::Host;
 use crate::server::Server;
 use crate::steps::Steps;
-use crate::{e2e, page, reference as figures, setup};
+use crate::{bench as times, e2e, page, reference as figures, setup};
 
 /// What `test --quick` leaves out.
 const NOT_QUICK: &str = "reference figures by Python, licences and sources of dependencies, release page, \
@@ -43,6 +43,17 @@ pub fn size(host: &Host, must_meet_goal: bool) -> Result<()> {
 
 pub fn reference(host: &Host, write: bool) -> Result<()> {
     timed(|steps| figures_by_python(host, steps, write))
+}
+
+pub fn bench(host: &Host) -> Result<()> {
+    timed(|steps| {
+        let wasm = setup::wasm(host, steps)?;
+        setup::page(host, steps)?;
+        let browser = setup::browser(host, steps)?;
+        setup::flow_packages(host, steps)?;
+        let python = setup::reference(host, steps)?;
+        steps.run("times", || times::report(host, wasm, &browser, &python))
+    })
 }
 
 pub fn setup(host: &Host) -> Result<()> {

@@ -1,0 +1,43 @@
+//! The native part of `cargo xtask bench`: median times in microseconds, as JSON.
+
+use farend_bench::Work;
+use std::time::{Duration, Instant};
+
+/// A batch takes at least this long, so that the clock's steps are nothing beside it.
+const BATCH: Duration = Duration::from_millis(50);
+const BATCHES: usize = 15;
+
+type Task = fn(&Work, u32) -> f64;
+
+const TASKS: [(&str, Task); 5] = [
+    ("comparison", Work::comparison),
+    ("likely", Work::likely),
+    ("route", Work::route),
+    ("curve", Work::curve),
+    ("yard", Work::yard),
+];
+
+fn main() {
+    let work = Work::new();
+    let times: Vec<_> = TASKS
+        .iter()
+        .map(|(name, task)| format!("\"{name}\":{}", median(&work, *task)))
+        .collect();
+    println!("{{{}}}", times.join(","));
+}
+
+/// Microseconds a piece.
+fn median(work: &Work, task: Task) -> f64 {
+    let batch = |times| {
+        let started = Instant::now();
+        task(work, times);
+        started.elapsed()
+    };
+    let mut times = 1;
+    while batch(times) < BATCH {
+        times *= 2;
+    }
+    let mut batches: Vec<_> = (0..BATCHES).map(|_| batch(times)).collect();
+    batches.sort();
+    batches[BATCHES / 2].as_secs_f64() * 1e6 / f64::from(times)
+}

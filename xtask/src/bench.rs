@@ -1,0 +1,147 @@
+//! Times of the calculation: native, in the browser, and beside ports to other languages.
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use anyhow::{Context, Result};
+use serde_json::Value;
+use xshell::cmd;
+
+use crate::host::Host;
+use crate::server::Server;
+use crate::setup::{Browser, TARGET, WasmToolchain};
+
+/// Microseconds that a comparison may take in the browser. Reported, never enforced: a busy machine
+/// takes longer.
+const GOAL: f64 = 20.0;
+
+const PACKAGE: &str = "farend-bench";
+
+/// Median microseconds by name.
+type Times = BTreeMap<String, f64>;
+
+pub fn report(
+    host: &Host,
+    toolchain: WasmToolchain,
+    browser: &Browser,
+    python: &Path,
+) -> Result<()> {
+    let sh = &host.sh;
+    let native = times(&cmd!(sh, "cargo run --quiet --release --package {PACKAGE}").read()?)?;
+    let folder = page(host, toolchain)?;
+    let in_browser = times(&in_browser(host, browser, &folder)?)?;
+    let model = times(&cmd!(sh, "{python} -B tests/bench/model.py").read()?)?;
+    print(&native, &in_browser, &model)
+}
+
+fn times(json: &str) -> Result<Times> {
+    serde_json::from_str(json).with_context(|| format!("not times: {json}"))
+}
+
+/// The program and the page that times it, compiled as the release page is.
+fn page(host: &Host, toolchain: WasmToolchain) -> Result<PathBuf> {
+    let sh = &host.sh;
+    let build = cmd!(
+        sh,
+        "cargo build --quiet --lib --package {PACKAGE} --profile web --target {TARGET}"
+    );
+    toolchain.choose(build).run()?;
+    let compiled = target_folder(host)?
+        .join(TARGET)
+        .join("web/farend_bench.wasm");
+
+    let folder = host.scratch().join("bench");
+    sh.remove_path(&folder)?;
+    sh.create_dir(&folder)?;
+    cmd!(
+        sh,
+        "wasm-bindgen --target web --no-typescript --out-dir {folder} {compiled}"
+    )
+    .run()?;
+    let module = folder.join("farend_bench_bg.wasm");
+    let (level, parameters) = optimiser(host)?;
+    cmd!(sh, "wasm-opt {level} {parameters...} -o {module} {module}").run()?;
+    for name in ["index.html", "page.mjs", "port.mjs"] {
+        sh.copy_file(host.root.join("tests/bench").join(name), &folder)?;
+    }
+    Ok(folder)
+}
+
+fn target_folder(host: &Host) -> Result<PathBuf> {
+    let sh = &host.sh;
+    let metadata: Value =
+        serde_json::from_str(&cmd!(sh, "cargo metadata --no-deps --format-version 1").read()?)?;
+    let folder = metadata["target_directory"].as_str();
+    Ok(folder
+        .context("cargo metadata without target_directory")?
+        .into())
+}
+
+/// The release page's own options for wasm-opt.
+fn optimiser(host: &Host) -> Result<(String, Vec<String>)> {
+    let page = fs::read_to_string(host.root.join("index.html")).context("reading index.html")?;
+    let value = |name: &str| {
+        let from = page.split_once(&format!("{name}=\""));
+        let value = from.and_then(|(_, rest)| rest.split_once('"'));
+        value
+            .map(|(value, _)| value.to_owned())
+            .with_context(|| format!("index.html has no {name}"))
+    };
+    let parameters = value("data-wasm-opt-params")?;
+    Ok((
+        format!("-O{}", value("data-wasm-opt")?),
+        parameters.split_whitespace().map(str::to_owned).collect(),
+    ))
+}
+
+fn in_browser(host: &Host, browser: &Browser, folder: &Path) -> Result<String> {
+    let server = Server::bind(0, folder)?;
+    let url = server.url()?;
+    server.serve_in_background();
+    let sh = &host.sh;
+    Ok(cmd!(sh, "node tests/bench/browser.mjs")
+        .env("FAREND_URL", &url)
+        .env("CHROMIUM", &browser.chromium)
+        .read()?)
+}
+
+fn print(native: &Times, in_browser: &Times, model: &Times) -> Result<()> {
+    let of = |times: &Times, name: &str| {
+        let time = times.get(name).copied();
+        time.with_context(|| format!("{name} wasn't timed"))
+    };
+    println!("\nMedian microseconds, the demo yard's default pair");
+    println!("{:>10} {:>10} {:>7}", "native", "browser", "ratio");
+    for (name, words) in [
+        ("comparison", "six routes with ranges"),
+        ("likely", "six routes at the likely values alone"),
+        (
+            "route",
+            "the machine's own hydraulics alone, likely, joined up before",
+        ),
+        ("curve", "its curve of 50 points with ranges"),
+        ("yard", "reading the demo yard"),
+    ] {
+        let (native, browser) = (of(native, name)?, of(in_browser, name)?);
+        let ratio = browser / native;
+        println!("{native:>10.2} {browser:>10.2} {ratio:>7.2}  {words}");
+    }
+    let route = of(in_browser, "route")?;
+    let port = of(in_browser, "port")?;
+    let circuit = of(model, "circuit")?;
+    println!(
+        "{:>10} {port:>10.2} {:>7.2}  that route ported to JavaScript, over the program in the browser",
+        "",
+        port / route
+    );
+    println!(
+        "{circuit:>10.2} {:>10} {:>7.2}  a circuit of the reference model in Python, over a native route",
+        "",
+        circuit / of(native, "route")?
+    );
+    let comparison = of(in_browser, "comparison")?;
+    let verdict = if comparison <= GOAL { "met" } else { "missed" };
+    println!("Goal {GOAL} µs a comparison in the browser: {verdict}, {comparison:.1} µs.");
+    Ok(())
+}
