@@ -7,7 +7,7 @@
 
 use crate::drive::{Drive, Limit, Rate, Stall};
 use crate::quantity::{AngularSpeed, Power};
-use crate::root::rising_root;
+use crate::root::{Bracket, rising_root};
 use crate::stage::{AtWork, Stage, StagePhysics};
 
 /// What one stage took and handed on.
@@ -188,17 +188,35 @@ impl Chain<'_> {
             return Ok((all, Limit::Engine));
         }
         // Where everything is in proportion, as it is for shafts, this is it.
+        let mut tried = None;
         if flows {
             let in_proportion = self.running(1.0 / all.strain)?;
             if (1.0 - AT_LIMIT..=1.0 + AT_LIMIT).contains(&in_proportion.strain) {
                 return Ok((in_proportion, in_proportion.limit.unwrap_or(Limit::Engine)));
             }
+            tried = Some(in_proportion);
         }
-        let too_much = |part| match self.running(part) {
-            Ok(it) if it.stall != Some(Stall::NoFlowLeft) => it.strain - 1.0,
-            _ => NO_FLOW,
+        let over = |it: &Running| match it.stall {
+            Some(Stall::NoFlowLeft) => NO_FLOW,
+            _ => it.strain - 1.0,
         };
-        let top = self.running(rising_root(too_much))?;
+        let too_much = |part| self.running(part).map_or(NO_FLOW, |it| over(&it));
+        // Without power there is no strain.
+        let mut bracket = Bracket {
+            a: 0.0,
+            b: 1.0,
+            at_a: -1.0,
+            at_b: over(&all),
+        };
+        if let Some(tried) = tried {
+            let at = over(&tried);
+            if at > 0.0 {
+                (bracket.b, bracket.at_b) = (tried.part, at);
+            } else {
+                (bracket.a, bracket.at_a) = (tried.part, at);
+            }
+        }
+        let top = self.running(bracket.root(too_much))?;
         Ok(match top.limit {
             // There is no flow at any pressure.
             _ if top.stall.is_some() && !flows => (all, Limit::Flow),

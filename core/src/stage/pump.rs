@@ -43,10 +43,12 @@ pub struct Pump {
     pub demand: Option<Flow>,
 }
 
-/// A pump at one speed and pressure.
+/// A pump at one speed and pressure, with what it loses there.
 struct Working {
     pressure: Pressure,
     flow: Flow,
+    leaks: Flow,
+    rubbed: Torque,
 }
 
 impl Pump {
@@ -86,36 +88,42 @@ impl Pump {
     /// Units: SI. Valid range: speed above zero. Source: Wilson's model, from memory.
     fn working(
         &self,
+        losses: &Losses,
         torque: Torque,
         speed: AngularSpeed,
         at: &AtWork,
-    ) -> Option<(Losses, Working)> {
-        let losses = self.losses(at.corner);
+    ) -> Option<Working> {
         let one = Pressure::pascals(1.0);
         let without_loss = one * losses.displacement;
+        let drag = losses.drag(speed, at.viscosity);
         // 2π·(T − T_d)/V, in pascals
-        let left = (torque - losses.drag(speed, at.viscosity)) / without_loss;
+        let left = (torque - drag) / without_loss;
         if left <= 0.0 {
             return None;
         }
         let geometric = losses.displacement * speed;
+        // Leakage for each pascal.
+        let leaks = losses.leaks(one, at.viscosity);
         // Δp = left/(1 + C_f)
-        let pressure = Pressure::pascals(left / (1.0 + losses.friction()));
-        let flow = geometric - losses.leaks(pressure, at.viscosity);
-        let working = match self.demand {
+        let full = left / (1.0 + losses.friction());
+        let flow = geometric - leaks * full;
+        let (pascals, flow) = match self.demand {
             Some(demand) if flow > demand => {
                 // left = Δp·(x₀ + C_f) + s·Δp², with x = x₀ + s·Δp
                 let b = demand / geometric + losses.friction();
-                let s = losses.leaks(one, at.viscosity) / geometric;
+                let s = leaks / geometric;
                 let root = libm::sqrt(b * b + 4.0 * s * left);
-                Working {
-                    pressure: Pressure::pascals(2.0 * left / (b + root)),
-                    flow: demand,
-                }
+                (2.0 * left / (b + root), demand)
             }
-            _ => Working { pressure, flow },
+            _ => (full, flow),
         };
-        Some((losses, working))
+        Some(Working {
+            pressure: Pressure::pascals(pascals),
+            flow,
+            leaks: leaks * pascals,
+            // T_loss = C_f·V·Δp/2π + T_d
+            rubbed: without_loss * (pascals * losses.friction()) + drag,
+        })
     }
 }
 
@@ -145,7 +153,8 @@ impl StagePhysics for Pump {
 
     fn pass(&self, takes: Drive, at: &AtWork) -> Result<Pass, Stall> {
         let speed = takes.rate.turning()?;
-        let geometric = self.displacement(at.corner) * speed;
+        let losses = self.losses(at.corner);
+        let geometric = losses.displacement * speed;
         let gives = |flow, power| Drive {
             rate: Rate::Flowing(flow),
             power,
@@ -154,11 +163,16 @@ impl StagePhysics for Pump {
             let gives = gives(Flow::ZERO, takes.power);
             return Ok(Pass::stalled(takes, gives, Stall::NoFlowLeft));
         }
-        let Some((losses, working)) = self.working(takes.power / speed, speed, at) else {
+        let Some(working) = self.working(&losses, takes.power / speed, speed, at) else {
             let gives = gives(geometric, takes.power);
             return Ok(Pass::stalled(takes, gives, Stall::NoPressureLeft));
         };
-        let Working { pressure, flow } = working;
+        let Working {
+            pressure,
+            flow,
+            leaks,
+            rubbed,
+        } = working;
         let strain = Some((
             pressure / at.corner.of(Axis::Merit, &self.relief),
             Limit::Pressure,
@@ -167,14 +181,11 @@ impl StagePhysics for Pump {
             let stalled = Pass::stalled(takes, gives(Flow::ZERO, takes.power), Stall::NoFlowLeft);
             return Ok(Pass { strain, ..stalled });
         }
-        // P_loss = Q_s·Δp + (C_f·V·Δp/2π + T_d)·ω
-        let leaked = pressure * losses.leaks(pressure, at.viscosity);
-        let rubbed =
-            pressure * losses.displacement * losses.friction() + losses.drag(speed, at.viscosity);
         Ok(Pass {
             // P₂ = p·Q
             gives: gives(flow, pressure * flow),
-            loss: leaked + rubbed * speed,
+            // P_loss = Q_s·Δp + T_loss·ω
+            loss: pressure * leaks + rubbed * speed,
             strain,
             stall: None,
         })
