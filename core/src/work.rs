@@ -5,7 +5,7 @@ use crate::chain::{Chain, Running};
 use crate::drive::Limit;
 use crate::implement::{Implement, ImplementKind, Work};
 use crate::machine::Machine;
-use crate::measure::Measure;
+use crate::measure::{Amount, Measure};
 use crate::physics::throwing::{casting_bound, casting_ratio, tip_speed};
 use crate::quantity::{AngularSpeed, Length, Power, Time, Velocity};
 use crate::root::rising_root;
@@ -82,14 +82,16 @@ pub fn need_for(implement: &Implement, settings: &Settings) -> Spread<Power> {
 pub struct Progress {
     /// What it is measured in.
     pub measure: Measure,
-    /// The most work for each second, in SI units of the measure.
+    /// The most work for each second, in SI units of the measure: none where the rotor is too slow
+    /// to do it properly.
     pub rate: Spread<f64>,
     /// The speed over ground that goes with it, where the implement is driven.
     pub ground_speed: Option<Spread<Velocity>>,
     /// What holds it there.
     pub limit: Limit,
-    /// Time for the job, where one is asked and its measure can be turned into the work's.
-    pub time: Option<Spread<Time>>,
+    /// Time for the job, quickest first, where one is asked and its measure can be turned into the
+    /// work's; no time where it's never done.
+    pub time: Option<Spread<Option<Time>>>,
     /// The rotor's speed at that work.
     pub rotor: AngularSpeed,
     /// Whether that is below the lowest at which the work is done properly.
@@ -138,6 +140,16 @@ pub fn progress(
     let amount = settings
         .job
         .and_then(|job| job.in_measure(work.measure, &swath));
+    // t = A/w: the slowest takes longest.
+    let time = |amount: Amount| {
+        let at = |rate: f64| (rate > 0.0).then(|| Time::seconds(amount.to_si() / rate));
+        Spread::new(
+            at(rate.high),
+            at(rate.likely),
+            at(rate.low),
+            Source::Computed,
+        )
+    };
     let diameter = implement.rotor.diameter;
     let tip = diameter.map(|diameter| tip_speed(likely.rotor, diameter));
     let throws = implement.kind == ImplementKind::Thrower;
@@ -148,18 +160,7 @@ pub fn progress(
             .per_metre
             .map(|per_metre| rate.map(|rate| Velocity::metres_per_second(rate / per_metre))),
         limit: likely.limit,
-        time: amount
-            .filter(|_| rate.low > 0.0)
-            // t = A/w: the slowest takes longest.
-            .map(|amount| {
-                let time = |rate: f64| Time::seconds(amount.to_si() / rate);
-                Spread::new(
-                    time(rate.high),
-                    time(rate.likely),
-                    time(rate.low),
-                    Source::Computed,
-                )
-            }),
+        time: amount.map(time),
         rotor: likely.rotor,
         too_slow: likely.rotor < implement.rotor.lowest,
         tip,
@@ -215,9 +216,17 @@ impl Job<'_> {
     fn with(&self, chain: Chain<'_>, corner: Corner) -> Option<Most> {
         let (most, limit) = chain.most().ok()?;
         let (power, rotor) = arriving(&most)?;
-        let x = rotor / self.implement.rotor.rated;
+        let bounds = &self.implement.rotor;
+        if rotor < bounds.lowest {
+            // Whatever its power: it drops its load at its feet.
+            return Some(Most {
+                rate: 0.0,
+                rotor,
+                limit: Limit::Flow,
+            });
+        }
         Some(Most {
-            rate: self.work.rate(corner, power, x),
+            rate: self.work.rate(corner, power, rotor / bounds.rated),
             rotor,
             limit,
         })

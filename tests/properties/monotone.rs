@@ -69,10 +69,9 @@ fn a_stronger_engine() {
     helps(|entry, _, part| {
         for machine in &mut entry.machines {
             let engine = &mut machine.engine;
-            for kw in [&mut engine.net_kw, &mut engine.gross_kw] {
-                if let Some(kw) = kw {
-                    each(kw, |kw| (kw * (1.0 + part)).min(600.0));
-                }
+            let powers = [&mut engine.net_kw, &mut engine.gross_kw];
+            for kw in powers.into_iter().flatten() {
+                each(kw, |kw| (kw * (1.0 + part)).min(600.0));
             }
         }
     });

@@ -9,7 +9,7 @@ use farend_core::drive::Rate;
 use farend_core::implement::Implement;
 use farend_core::machine::Machine;
 use farend_core::physics::heat::{still_air_by_btu_rule, still_air_by_horsepower_rule};
-use farend_core::quantity::{Conductance, Power, TemperatureDifference, Velocity};
+use farend_core::quantity::{Conductance, Power, TemperatureDifference, Time, Velocity};
 use farend_core::route::joined::Joined;
 use farend_core::route::part::{Hookup, assemble};
 use farend_core::sensitivity::influences;
@@ -201,7 +201,9 @@ fn the_most_work_is_within_reach() {
         prop_assert!(0.0 <= rate.low && rate.low <= rate.likely && rate.likely <= rate.high);
         prop_assert!(rate.high.is_finite());
         if let Some(time) = found.time {
-            prop_assert!(time.low <= time.likely && time.likely <= time.high);
+            let after = |time: Option<Time>| time.map_or(f64::INFINITY, Time::to_seconds);
+            prop_assert!(after(time.low) <= after(time.likely));
+            prop_assert!(after(time.likely) <= after(time.high));
         }
         let work = case.implement.work.expect("its work is known");
         let x = found.rotor / case.implement.rotor.rated;

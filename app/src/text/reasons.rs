@@ -46,6 +46,14 @@ pub fn no_fit(reason: NoFit, units: UnitSystem) -> String {
     }
 }
 
+/// Whether it's worth knowing rather than in the way of the work.
+pub fn is_advice(warning: &Warning) -> bool {
+    matches!(
+        warning,
+        Warning::LineTooNarrow { .. } | Warning::FlowDiverted { .. } | Warning::WontStart { .. }
+    )
+}
+
 /// A warning as a sentence.
 pub fn warning(warning: Warning, units: UnitSystem) -> String {
     let speed = |speed| number::shown(Quantity::Speed(speed), units);

@@ -169,8 +169,9 @@ pub const INFLUENCES: &str = "What would arrive if one figure alone were at its 
     value. The first is the one most worth asking about.";
 
 /// A time's range: "28 min to 1 h 2 min".
-pub fn time_range(time: Spread<Time>) -> String {
-    format!("{} to {}", number::time(time.low), number::time(time.high))
+pub fn time_range(time: Spread<Option<Time>>) -> String {
+    let told = |time: Option<Time>| time.map_or_else(|| labels::NEVER.to_owned(), number::time);
+    format!("{} to {}", told(time.low), told(time.high))
 }
 
 /// How far a thrower throws at the most.
@@ -203,8 +204,9 @@ pub fn hotter_than(units: UnitSystem) -> String {
 /// What heats the oil.
 pub fn heat(heat: &Heat, units: UnitSystem) -> String {
     format!(
-        "At work {} end as heat in the oil; while the rotor stands and the engine turns, {}. With \
-         {} in the tank, its surface alone must carry that away before {} are reached.",
+        "At work {} end as heat in the oil; while the rotor stands and the engine turns, {}. This \
+         is how {} of oil warm up where only the tank's surface, and a cooler if the yard knows \
+         one, cool them. The oil shouldn't pass {}.",
         number::power(heat.lost, units),
         number::power(heat.idle, units),
         number::shown(Quantity::Volume(heat.tank.likely), units),

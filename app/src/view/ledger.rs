@@ -100,7 +100,10 @@ fn ledger(
             {run
                 .warnings
                 .iter()
-                .map(|warning| view! { <li>{reasons::warning(*warning, units)}</li> })
+                .map(|warning| {
+                    let advice = reasons::is_advice(warning);
+                    view! { <li class:advice=advice>{reasons::warning(*warning, units)}</li> }
+                })
                 .collect_view()}
         </ul>
         <p>{labels::KIT} ": " {kit}</p>

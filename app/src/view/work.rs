@@ -187,11 +187,13 @@ fn row(
 ) -> impl IntoView + use<> {
     let rate = progress.rate;
     let work = |rate| Quantity::WorkRate(progress.measure, rate);
-    let time = progress
-        .time
-        .map(|time| (number::time(time.likely), sentences::time_range(time)));
+    let time = progress.time.and_then(|time| {
+        let likely = number::time(time.likely?);
+        Some((likely, sentences::time_range(time)))
+    });
     let speed = progress
         .ground_speed
+        .filter(|_| rate.likely > 0.0)
         .map(|speed| number::shown(Quantity::GroundSpeed(speed.likely), units));
     let tips = progress
         .tip
@@ -212,8 +214,12 @@ fn row(
                 }}
             </td>
             <td>
-                {number::shown(work(rate.likely), units)}
-                <span class="quiet">{number::range(work(rate.low), work(rate.high), units)}</span>
+                {(rate.likely > 0.0).then(|| number::shown(work(rate.likely), units))}
+                {(rate.high > 0.0)
+                    .then(|| {
+                        let range = number::range(work(rate.low), work(rate.high), units);
+                        view! { <span class="quiet">{range}</span> }
+                    })}
             </td>
             <td>{speed}</td>
             <td>
