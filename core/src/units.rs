@@ -181,8 +181,6 @@ impl Quantity {
 
 /// Seconds of an hour.
 const HOUR: f64 = 3600.0;
-/// Joules of a kilowatt hour and of a horsepower hour.
-const ENERGIES: (f64, f64) = (3.6e6, 2_684_519.537_696_172_8);
 
 fn amount(amount: Amount, units: UnitSystem) -> (f64, &'static str) {
     use UnitSystem::{Metric, Us};
@@ -215,7 +213,9 @@ fn rate_symbol(measure: Measure, units: UnitSystem) -> &'static str {
 /// J for each SI unit that make one of the unit, and its symbol.
 fn energy_unit(measure: Measure, units: UnitSystem) -> (f64, &'static str) {
     use UnitSystem::{Metric, Us};
-    let (kilowatt_hour, horsepower_hour) = ENERGIES;
+    let hour_of = |power: Power| power.to_si() * HOUR;
+    let kilowatt_hour = hour_of(Power::kilowatts(1.0));
+    let horsepower_hour = hour_of(Power::horsepower(1.0));
     match (measure, units) {
         (Measure::Mass, Metric) => (kilowatt_hour / 1e3, "kWh/t"),
         (Measure::Mass, Us) => (horsepower_hour / Mass::short_tons(1.0).to_si(), "hp·h/ton"),
