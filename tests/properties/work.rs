@@ -188,7 +188,7 @@ fn the_oil_settles_where_as_much_is_shed_as_lost() {
 /// the power for it is no more than the route delivers.
 #[test]
 fn the_most_work_is_within_reach() {
-    on_each_route(60, 60, |mut case| {
+    on_each_route(100, 40, |mut case| {
         let Some(found) = progress(
             &mut case.joined,
             case.machine,

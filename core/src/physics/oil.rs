@@ -97,7 +97,10 @@ impl Grade {
         Oil {
             at_40: self.at_40().likely,
             at_100: Viscosity::centistokes(at_100),
-            density_at_15: Density::kilograms_per_cubic_metre(870.0),
+            density_at_15: Density::kilograms_per_cubic_metre(match self {
+                Self::TractorFluid => 880.0,
+                _ => 870.0,
+            }),
         }
     }
 }
