@@ -22,6 +22,11 @@ export class FarendPage {
     return this.part(id).innerText();
   }
 
+  /** Opens a part that is folded. */
+  async unfold(id) {
+    await this.part(id).locator('summary').first().click();
+  }
+
   // Choices
 
   machine() {

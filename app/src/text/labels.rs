@@ -87,7 +87,7 @@ pub const TO_LIMIT: &str = "From cold to the limit";
 pub const FOR_GOOD: &str = "Arrives for good";
 pub const NEVER: &str = "never";
 pub const NEVER_DONE: &str = "not done";
-pub const TOO_SLOW: &str = "the rotor is too slow to work properly";
+pub const TOO_SLOW: &str = "The rotor is too slow to work properly.";
 pub const NOTHING: &str = "nothing";
 pub const NOT_MODELLED: &str = "Not modelled";
 pub const MODELS: &str = "Equations";
@@ -287,8 +287,8 @@ pub fn figure(figure: FigureName) -> &'static str {
 /// A rule for what a tank sheds.
 pub fn surface_rule(rule: SurfaceRule) -> &'static str {
     match rule {
-        SurfaceRule::Btu => "2.0 Btu/h for each ft² and °F",
-        SurfaceRule::Horsepower => "0.001 hp for each ft² and °F",
+        SurfaceRule::Btu => "11.4 W/(m²·K), which is 2.0 Btu/(h·ft²·°F)",
+        SurfaceRule::Horsepower => "14.4 W/(m²·K), which is 0.001 hp/(ft²·°F)",
     }
 }
 

@@ -171,7 +171,14 @@ pub const INFLUENCES: &str = "What would arrive if one figure alone were at its 
 /// A time's range: "28 min to 1 h 2 min".
 pub fn time_range(time: Spread<Option<Time>>) -> String {
     let told = |time: Option<Time>| time.map_or_else(|| labels::NEVER.to_owned(), number::time);
-    format!("{} to {}", told(time.low), told(time.high))
+    match (time.low, time.high) {
+        // "28 to 45 min": the unit once.
+        (Some(low), Some(high)) if high < Time::hours(1.0) => {
+            let low = number::fixed(low.to_minutes(), 0);
+            format!("{low}\u{a0}to\u{a0}{}", number::time(high))
+        }
+        (low, high) => format!("{} to {}", told(low), told(high)),
+    }
 }
 
 /// How far a thrower throws at the most.

@@ -202,6 +202,9 @@ fn row(
         <tr>
             <th scope="row">{labels::route(route)}</th>
             <td>
+                {progress
+                    .too_slow
+                    .then(|| view! { <span class="quiet">{labels::TOO_SLOW}</span> })}
                 {match time {
                     Some((likely, range)) => {
                         view! {
@@ -222,12 +225,7 @@ fn row(
                     })}
             </td>
             <td>{speed}</td>
-            <td>
-                {labels::limit(progress.limit)}
-                {progress
-                    .too_slow
-                    .then(|| view! { <span class="quiet">{labels::TOO_SLOW}</span> })}
-            </td>
+            <td>{labels::limit(progress.limit)}</td>
             <td>{tips}</td>
             {throws
                 .then(|| {
