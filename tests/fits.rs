@@ -1,59 +1,13 @@
 //! Whether a route can be had, and every reason why not. The limits between fit and misfit are
 //! this project's judgement.
 
-use farend_core::compare::{Outcome, Run, compare};
 use farend_core::drive::Rate;
-use farend_core::implement::{Implement, InputShaft, Place};
-use farend_core::kit::Kit;
-use farend_core::machine::{Machine, MachineKind, Outlet};
+use farend_core::implement::{InputShaft, Place};
+use farend_core::machine::{MachineKind, Outlet};
 use farend_core::quantity::AngularSpeed;
 use farend_core::route::RouteId;
 use farend_core::route::part::NoFit;
-use farend_core::settings::Settings;
-use farend_core::yard::Yard;
-use farend_tests::demo;
-
-/// What is joined up, to be changed before it is.
-struct Parts {
-    machine: Machine,
-    implement: Implement,
-    kits: Vec<Kit>,
-    settings: Settings,
-}
-
-impl Parts {
-    fn of(machine: &str, implement: &str) -> Self {
-        let Yard {
-            machines,
-            implements,
-            kits,
-            ..
-        } = demo();
-        let machine = machines.into_iter().find(|it| it.id == machine);
-        let implement = implements.into_iter().find(|it| it.id == implement);
-        Self {
-            machine: machine.expect("a machine of the demo"),
-            implement: implement.expect("an implement of the demo"),
-            kits,
-            settings: Settings::default(),
-        }
-    }
-
-    fn route(&self, route: RouteId) -> Result<Run, Vec<NoFit>> {
-        let all = compare(&self.machine, &self.implement, &self.kits, &self.settings);
-        let all = all.expect("settings that fit the machine");
-        match all.route(route).map(|result| result.outcome.clone()) {
-            Some(Outcome::Runs(run)) => Ok(*run),
-            Some(Outcome::NoFit(why)) => Err(why),
-            None => panic!("all six routes are there"),
-        }
-    }
-
-    /// Why a route can't be had.
-    fn why(&self, route: RouteId) -> Vec<NoFit> {
-        self.route(route).err().unwrap_or_default()
-    }
-}
+use farend_tests::parts::Parts;
 
 /// A tractor with both PTOs and an implement that every route can drive.
 fn parts() -> Parts {

@@ -26,6 +26,8 @@ pub struct Machine {
     pub engine: Engine,
     /// The rear PTO, if any.
     pub rear_pto: Option<Pto>,
+    /// The rear PTO in its economy gear: the same speed at a lower engine speed.
+    pub economy_pto: Option<Pto>,
     /// The mid PTO, if any.
     pub mid_pto: Option<Pto>,
     /// Its outlets for implements.
@@ -273,10 +275,15 @@ impl Machine {
             .find(|circuit| circuit.outlet == outlet)
     }
 
+    /// The rear PTO, in its economy gear where that is wished and there.
+    pub fn rear_pto(&self, economy: bool) -> Option<&Pto> {
+        let economical = self.economy_pto.as_ref().filter(|_| economy);
+        economical.or(self.rear_pto.as_ref())
+    }
+
     /// The engine speed to begin with: that of the rear PTO, of the mid PTO, or the rated one.
-    pub fn working_speed(&self) -> AngularSpeed {
-        self.rear_pto
-            .as_ref()
+    pub fn working_speed(&self, economy: bool) -> AngularSpeed {
+        self.rear_pto(economy)
             .or(self.mid_pto.as_ref())
             .map_or(self.engine.rated, |pto| pto.engine_speed)
     }

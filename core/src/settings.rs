@@ -26,6 +26,8 @@ pub struct Settings {
     pub oil: Option<Temperature>,
     /// The outlet to use where a machine has several.
     pub outlet: Option<Outlet>,
+    /// Whether the rear PTO runs in its economy gear, where the machine has one.
+    pub economy: bool,
     /// The oil in the circuits.
     pub grade: Option<Grade>,
     /// How high the site lies.
@@ -170,7 +172,7 @@ impl Control {
         let pack = || kit.and_then(|kit| kit.pump.as_ref());
         match self {
             Self::EngineSpeed => {
-                let own = machine.working_speed();
+                let own = machine.working_speed(settings.economy);
                 Some(Range {
                     min: Quantity::Speed(machine.engine.lowest),
                     max: Quantity::Speed(machine.engine.rated),
@@ -186,7 +188,7 @@ impl Control {
             Self::PackFlow => pack().and_then(|pump| {
                 let drive = kit.into_iter().flat_map(|kit| &kit.drive);
                 let ratio: f64 = drive.map(|gear| gear.ratio).product();
-                let speed = machine.rear_pto.as_ref()?.rated * ratio;
+                let speed = machine.rear_pto(settings.economy)?.rated * ratio;
                 let own = pump.displacement * speed * pump.volumetric.likely;
                 Some(flow_range(own, settings.pack.flow))
             }),
@@ -341,7 +343,7 @@ impl Settings {
     /// The engine speed that they mean for a machine.
     pub fn engine_speed_for(&self, machine: &Machine) -> AngularSpeed {
         let Some(speed) = self.engine_speed else {
-            return machine.working_speed();
+            return machine.working_speed(self.economy);
         };
         let engine = &machine.engine;
         // The check lets a last digit beyond a limit through, where a curve has no points.

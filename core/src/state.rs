@@ -81,6 +81,7 @@ struct LinkV2 {
     depth_m: Option<f64>,
     density_kg_m3: Option<f64>,
     job: Option<(u8, f64)>,
+    economy: bool,
 }
 
 /// The controls in the order of their numbers in a link.
@@ -110,6 +111,7 @@ impl State {
             pack,
             oil,
             outlet,
+            economy,
             grade,
             altitude,
             air,
@@ -145,6 +147,7 @@ impl State {
             depth_m: depth.map(Length::to_metres),
             density_kg_m3: density.map(Density::to_kilograms_per_cubic_metre),
             job: job.map(|job| (number(Measure::ALL, job.measure()), job.to_si())),
+            economy,
         };
         let mut bytes = vec![VERSION];
         // Writing plain fields to memory has no way to fail.
@@ -195,6 +198,7 @@ fn listed<T: Copy>(list: &[T], number: Option<u8>) -> Option<Option<T>> {
 fn read_v2(link: LinkV2) -> Option<State> {
     let mut state = read_v1(link.first)?;
     state.settings = Settings {
+        economy: link.economy,
         grade: listed(Grade::ALL, link.grade)?,
         altitude: link.altitude_m.map(Length::metres),
         air: link.air_c.map(Temperature::celsius),

@@ -10,6 +10,7 @@ use crate::physics::line::{LineKind, Pipe, VelocityAdvice};
 use crate::physics::suction::{inlet_pressure, lowest_inlet};
 use crate::quantity::{AngularSpeed, Flow, Power, Pressure, Torque, Velocity};
 use crate::settings::Settings;
+use crate::stage::pump::PumpSize;
 use crate::stage::{AtWork, Stage, StageKind, StagePhysics};
 
 /// Something unusual, beside a result that stands.
@@ -39,6 +40,13 @@ pub enum Warning {
         comes: Flow,
         /// What the motor takes.
         used: Flow,
+    },
+    /// The kit's pump turns faster than it may.
+    PumpTooFast {
+        /// What it reaches.
+        speed: AngularSpeed,
+        /// What it may.
+        highest: AngularSpeed,
     },
     /// Oil runs faster than is usual for such a line.
     LineTooNarrow {
@@ -114,7 +122,14 @@ pub fn warnings(
         of_stage(passage, &mut warnings);
     }
     warnings.extend(hard_start(ledger, implement, need));
-    warnings.extend(starved_inlet(ledger, kit, settings));
+    // A kit may serve a route with the machine's own pump too.
+    let has_kit_pump = pump_passage(ledger).is_some_and(
+        |it| matches!(&it.stage, Stage::Pump(pump) if matches!(pump.size, PumpSize::Displacement(_))),
+    );
+    if has_kit_pump {
+        warnings.extend(hurried_pump(ledger, kit));
+        warnings.extend(starved_inlet(ledger, kit, settings));
+    }
     warnings
 }
 
@@ -193,12 +208,22 @@ fn hard_start(ledger: &Ledger, implement: &Implement, need: Power) -> Option<War
     (starts < needs).then_some(Warning::WontStart { starts, needs })
 }
 
+/// At the engine's speed: that it fits at the PTO's rated speed has been seen to.
+fn hurried_pump(ledger: &Ledger, kit: &Kit) -> Option<Warning> {
+    let highest = kit.pump.as_ref()?.highest;
+    let speed = pump_passage(ledger)?.takes.rate.turning().ok()?;
+    // A thousandth more is rounding.
+    (speed > highest * 1.001).then_some(Warning::PumpTooFast { speed, highest })
+}
+
+fn pump_passage(ledger: &Ledger) -> Option<&Passage> {
+    let mut passages = ledger.passages.iter();
+    passages.find(|it| it.stage.kind() == StageKind::Pump)
+}
+
 fn starved_inlet(ledger: &Ledger, kit: &Kit, settings: &Settings) -> Option<Warning> {
     let suction = kit.pump.as_ref()?.suction?;
-    let pump = ledger
-        .passages
-        .iter()
-        .find(|it| it.stage.kind() == StageKind::Pump)?;
+    let pump = pump_passage(ledger)?;
     let flow = pump.gives.rate.flowing().ok()?;
     let AtWork {
         viscosity, density, ..

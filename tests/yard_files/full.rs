@@ -85,6 +85,7 @@ fn machine() -> MachineEntry {
             aspiration: Some(Aspiration::Turbo),
         },
         rear_pto: Some(pto(540.0)),
+        economy_pto: Some(pto(540.0)),
         mid_pto: Some(pto(2000.0)),
         circuits: vec![CircuitEntry {
             outlet: Outlet::Remotes,
@@ -189,6 +190,7 @@ fn kit() -> KitEntry {
             ratio: 3.5,
             efficiency: Some(about(0.95)),
             rating_nm: Some(about(400.0)),
+            slip_clutch_nm: Some(600.0),
             angle_deg: Some(10.0),
         }],
         pump: Some(PumpEntry {

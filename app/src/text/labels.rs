@@ -57,6 +57,7 @@ pub const DELIVERED: &str = "Delivered";
 
 pub const DRIVING_AND_MATERIAL: &str = "Driving and material";
 pub const SITE_AND_OIL: &str = "Site and oil";
+pub const REAR_PTO: &str = "Rear PTO";
 pub const GROUND: &str = "Ground";
 pub const OIL_GRADE: &str = "Oil in the circuits";
 pub const AS_IN_THE_YARD: &str = "As in the yard";

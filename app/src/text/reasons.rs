@@ -91,6 +91,14 @@ pub fn warning(warning: Warning, units: UnitSystem) -> String {
              made for, and the figures are rough.",
             super::small(labels::stage(stage))
         ),
+        Warning::PumpTooFast {
+            speed: reached,
+            highest,
+        } => format!(
+            "The pack's pump turns at {}, faster than the {} it may: lower the engine speed.",
+            speed(reached),
+            speed(highest)
+        ),
         Warning::LineTooNarrow {
             line,
             velocity,

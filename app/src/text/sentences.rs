@@ -5,7 +5,7 @@ use crate::number;
 use farend_core::budget::Budget;
 use farend_core::compare::{Comparison, Outcome, Run};
 use farend_core::implement::Implement;
-use farend_core::machine::Machine;
+use farend_core::machine::{Machine, Pto};
 use farend_core::quantity::{Length, Power, Temperature, Time};
 use farend_core::route::RouteId;
 use farend_core::sensitivity::Influence;
@@ -160,6 +160,16 @@ pub fn verdict(verdict: &Verdict) -> String {
 /// What a job must be.
 pub const JOB_REFUSED: &str =
     "Enter a number above zero, of a size that can be done. It stays as it was until then.";
+/// A gear of the PTO: "540 rpm at an engine speed of 2,200 rpm".
+pub fn pto_gear(pto: &Pto, units: UnitSystem) -> String {
+    let speed = |speed| number::shown(Quantity::Speed(speed), units);
+    format!(
+        "{} with the engine at {}",
+        speed(pto.rated),
+        speed(pto.engine_speed)
+    )
+}
+
 /// How to read the table of work.
 pub const WORK_NOTE: &str = "The most that a route keeps up: the faster it is driven, the more is \
     worked and the less the engine has left. Time is for working without turning and stopping. \

@@ -3,10 +3,11 @@
 use super::control::ControlRow;
 use super::curve::Curve;
 use crate::model::Model;
-use crate::text::labels;
+use crate::text::{labels, sentences};
 use farend_core::implement::Ground;
-use farend_core::machine::Outlet;
+use farend_core::machine::{Outlet, Pto};
 use farend_core::physics::oil::Grade;
+use farend_core::route::part::Part;
 use farend_core::settings::Control;
 use leptos::prelude::*;
 
@@ -45,6 +46,7 @@ pub fn WhatIf() -> impl IntoView {
         <section class="what-if">
             <h2>{labels::WHAT_IF}</h2>
             <CircuitChoice />
+            <GearChoice />
             {rows(of_route)}
             <Curve controls=all />
             <Show when=move || !of_work.read().is_empty()>
@@ -60,6 +62,57 @@ pub fn WhatIf() -> impl IntoView {
                 {rows(of_site)}
             </details>
         </section>
+    }
+}
+
+/// Which gear the rear PTO runs in, where it has two and the route takes it.
+#[component]
+fn GearChoice() -> impl IntoView {
+    let model = Model::of_page();
+    let ptos = Memo::new(move |_| {
+        let machine = model.machine.read();
+        let machine = machine.as_ref()?;
+        let of_use = model.route.get().parts().contains(&Part::RearPto);
+        let both = machine.rear_pto.clone().zip(machine.economy_pto.clone());
+        both.filter(|_| of_use)
+    });
+    let choice = move |economy: bool, pto: &Pto| {
+        // The engine speed that was turned belonged to the other gear.
+        let choose = move |_| {
+            model.state.update(|state| {
+                state.settings.economy = economy;
+                state.settings.engine_speed = None;
+            });
+        };
+        let id = if economy {
+            "pto-economy"
+        } else {
+            "pto-standard"
+        };
+        let units = model.units.get();
+        view! {
+            <label>
+                <input
+                    type="radio"
+                    name="pto"
+                    data-testid=id
+                    prop:checked=move || model.settings.get().economy == economy
+                    on:change=choose
+                />
+                <span>{sentences::pto_gear(pto, units)}</span>
+            </label>
+        }
+    };
+    move || {
+        ptos.get().map(|(standard, economical)| {
+            view! {
+                <fieldset class="switch">
+                    <legend>{labels::REAR_PTO}</legend>
+                    {choice(false, &standard)}
+                    {choice(true, &economical)}
+                </fieldset>
+            }
+        })
     }
 }
 

@@ -163,7 +163,13 @@ impl Part {
         match self {
             Self::Kind(kind) if machine.kind == kind => {}
             Self::Kind(kind) => to.reasons.push(NoFit::WrongKind(kind)),
-            Self::RearPto => to.pto(machine, machine.rear_pto.as_ref(), NoFit::NoRearPto),
+            Self::RearPto => {
+                to.pto(
+                    machine,
+                    machine.rear_pto(settings.economy),
+                    NoFit::NoRearPto,
+                );
+            }
             Self::MidPto => to.pto(machine, machine.mid_pto.as_ref(), NoFit::NoMidPto),
             Self::Circuit(outlets) => match circuit(machine, outlets, settings) {
                 // The wrong kind of machine says it already.

@@ -74,6 +74,7 @@ pub(super) fn machine(entry: &MachineEntry, path: &str, report: &mut Report) -> 
             .map(|entry| pto(entry, &engine, rated, &format!("{path}.{key}"), report))
     };
     let rear_pto = built_pto(&entry.rear_pto, "rear_pto");
+    let economy_pto = built_pto(&entry.economy_pto, "economy_pto");
     let mid_pto = built_pto(&entry.mid_pto, "mid_pto");
     let mut circuits: Vec<Circuit> = Vec::with_capacity(entry.circuits.len());
     for (place, circuit_entry) in entry.circuits.iter().enumerate() {
@@ -101,6 +102,7 @@ pub(super) fn machine(entry: &MachineEntry, path: &str, report: &mut Report) -> 
         kind: entry.kind,
         engine,
         rear_pto,
+        economy_pto,
         mid_pto,
         circuits,
         oil: oil(entry.oil.as_ref(), &format!("{path}.oil"), report),
@@ -548,10 +550,19 @@ fn gear(entry: &GearEntry) -> Gear {
             },
         ),
         angle: entry.angle_deg.map(f64::to_radians),
-        rating: entry
-            .rating_nm
-            .as_ref()
-            .map(|rating| (spread(rating, Torque::newton_metres), Limit::ShaftRating)),
+        rating: gear_rating(entry).map(|rating| (rating, Limit::ShaftRating)),
+    }
+}
+
+/// The most torque: that of the shaft, and no more than lets its slip clutch slip.
+fn gear_rating(entry: &GearEntry) -> Option<Spread<Torque>> {
+    let rating = entry.rating_nm.as_ref();
+    let rating = rating.map(|rating| spread(rating, Torque::newton_metres));
+    let slips = entry.slip_clutch_nm.map(Torque::newton_metres);
+    match (rating, slips) {
+        (Some(rating), Some(slips)) => Some(rating.map(|torque| torque.min(slips))),
+        (None, Some(slips)) => Some(Spread::exact(slips, Source::Own)),
+        (rating, None) => rating,
     }
 }
 

@@ -72,6 +72,9 @@ pub struct MachineEntry {
     /// The rear PTO, if any.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub rear_pto: Option<PtoEntry>,
+    /// The rear PTO in its economy gear, if it has one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub economy_pto: Option<PtoEntry>,
     /// The mid PTO, if any.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub mid_pto: Option<PtoEntry>,
@@ -359,6 +362,9 @@ pub struct GearEntry {
     /// The most torque on its output shaft.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub rating_nm: Option<UncertainEntry>,
+    /// Torque at which a slip clutch in it slips.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub slip_clutch_nm: Option<f64>,
     /// Angle of each joint of a joint shaft at work.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub angle_deg: Option<f64>,

@@ -231,6 +231,11 @@ const MACHINE: &[Field] = &[
     required("kind", OneOf(MachineKind::WORDS), "What it is."),
     required("engine", Group(ENGINE), "Its engine."),
     optional("rear_pto", Group(PTO), "Leave it out where there is none."),
+    optional(
+        "economy_pto",
+        Group(PTO),
+        "The rear PTO in its economy gear: the same speed at a lower engine speed.",
+    ),
     optional("mid_pto", Group(PTO), "Leave it out where there is none."),
     optional(
         "circuits",
@@ -420,6 +425,11 @@ const GEAR: &[Field] = &[
         "rating_nm",
         about(5.0, 20_000.0, "N·m"),
         "The most torque on its output shaft.",
+    ),
+    optional(
+        "slip_clutch_nm",
+        within(5.0, 20_000.0, "N·m"),
+        "Torque at which a slip clutch in it slips.",
     ),
     optional(
         "angle_deg",

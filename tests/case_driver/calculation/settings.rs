@@ -9,6 +9,7 @@ use farend_tests::quantity::Quantity;
 /// Settings, as far as they are given.
 pub(super) fn given(point: &Point<'_>) -> Result<Settings, Problem> {
     Ok(Settings {
+        economy: false,
         engine_speed: point.get_if_any("engine_speed")?,
         own: OilSettings {
             flow: point.get_if_any("own_flow")?,

@@ -30,14 +30,16 @@ fn gear() -> BoxedStrategy<GearEntry> {
         prop_oneof![3 => Just(1.0), 1 => log(0.05, 20.0)],
         option::of(efficiency(0.3)),
         option::of(uncertain(5.0, 20_000.0)),
+        option::weighted(0.3, log(5.0, 20_000.0)),
         option::of(0.0..=80.0_f64),
     )
         .prop_map(
-            |(kind, ratio, efficiency, rating_nm, angle_deg)| GearEntry {
+            |(kind, ratio, efficiency, rating_nm, slip_clutch_nm, angle_deg)| GearEntry {
                 kind,
                 ratio,
                 efficiency,
                 rating_nm,
+                slip_clutch_nm,
                 angle_deg,
             },
         )

@@ -26,6 +26,11 @@ pub fn tractor(id: &'static str) -> BoxedStrategy<MachineEntry> {
                     name: "A tractor".to_owned(),
                     kind: MachineKind::Tractor,
                     engine: engine.clone(),
+                    economy_pto: rear_pto.as_ref().map(|pto| PtoEntry {
+                        engine_rpm: engine.lowest_rpm,
+                        tested_kw: None,
+                        ..pto.clone()
+                    }),
                     rear_pto,
                     mid_pto,
                     circuits: remotes.into_iter().collect(),
@@ -52,6 +57,7 @@ pub fn skid_steer(id: &'static str) -> BoxedStrategy<MachineEntry> {
                     kind: MachineKind::SkidSteer,
                     engine: engine.clone(),
                     rear_pto: None,
+                    economy_pto: None,
                     mid_pto: None,
                     circuits: standard.into_iter().chain(high).collect(),
                     oil: rest.0,

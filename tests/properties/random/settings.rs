@@ -26,6 +26,8 @@ pub struct Turned {
     pub oil: Option<f64>,
     /// An outlet, whether the machine has it or not.
     pub outlet: Option<Outlet>,
+    /// Whether the rear PTO runs in its economy gear, whether the machine has one or not.
+    pub economy: bool,
     /// An oil in place of the machine's and the kit's.
     pub grade: Option<Grade>,
     /// The site.
@@ -64,14 +66,17 @@ pub fn settings() -> BoxedStrategy<Turned> {
         oil(),
         oil(),
         option::of(OIL_LIMITS.0..=OIL_LIMITS.1),
-        option::of(proptest::sample::select(Outlet::ALL)),
+        (
+            option::of(proptest::sample::select(Outlet::ALL)),
+            any::<bool>(),
+        ),
         option::of(proptest::sample::select(Grade::ALL)),
         site(),
         driving(),
         work(),
     )
         .prop_map(
-            |(speed, own, pack, oil, outlet, grade, site, driving, (layer, job))| {
+            |(speed, own, pack, oil, (outlet, economy), grade, site, driving, (layer, job))| {
                 let (ground_speed, slope, ground) = driving;
                 Turned {
                     speed,
@@ -79,6 +84,7 @@ pub fn settings() -> BoxedStrategy<Turned> {
                     pack,
                     oil,
                     outlet,
+                    economy,
                     grade,
                     site,
                     ground_speed,
@@ -144,6 +150,7 @@ impl Turned {
             pack: oil(self.pack),
             oil: self.oil.map(Temperature::celsius),
             outlet: self.outlet,
+            economy: self.economy,
             grade: self.grade,
             altitude: self.site.metres.map(Length::metres),
             air: self.site.celsius.map(Temperature::celsius),

@@ -1,0 +1,68 @@
+//! A machine, an implement and kits of the built-in yard, to be changed before they are joined up.
+
+use crate::demo;
+use farend_core::compare::{Outcome, Run, compare};
+use farend_core::implement::Implement;
+use farend_core::kit::Kit;
+use farend_core::machine::Machine;
+use farend_core::route::RouteId;
+use farend_core::route::part::NoFit;
+use farend_core::settings::Settings;
+use farend_core::yard::Yard;
+
+/// What is joined up, to be changed before it is.
+pub struct Parts {
+    /// What supplies the power.
+    pub machine: Machine,
+    /// What uses it.
+    pub implement: Implement,
+    /// What joins them.
+    pub kits: Vec<Kit>,
+    /// What is turned.
+    pub settings: Settings,
+}
+
+impl Parts {
+    /// Those with these identifiers, and all kits.
+    ///
+    /// # Panics
+    /// Where the demo doesn't have them.
+    pub fn of(machine: &str, implement: &str) -> Self {
+        let Yard {
+            machines,
+            implements,
+            kits,
+            ..
+        } = demo();
+        let machine = machines.into_iter().find(|it| it.id == machine);
+        let implement = implements.into_iter().find(|it| it.id == implement);
+        Self {
+            machine: machine.expect("a machine of the demo"),
+            implement: implement.expect("an implement of the demo"),
+            kits,
+            settings: Settings::default(),
+        }
+    }
+
+    /// How a route runs, or why it doesn't fit.
+    ///
+    /// # Errors
+    /// Every reason why it can't be had.
+    ///
+    /// # Panics
+    /// Where the settings don't fit the machine.
+    pub fn route(&self, route: RouteId) -> Result<Run, Vec<NoFit>> {
+        let all = compare(&self.machine, &self.implement, &self.kits, &self.settings);
+        let all = all.expect("settings that fit the machine");
+        match all.route(route).map(|result| result.outcome.clone()) {
+            Some(Outcome::Runs(run)) => Ok(*run),
+            Some(Outcome::NoFit(why)) => Err(why),
+            None => panic!("all six routes are there"),
+        }
+    }
+
+    /// Why a route can't be had.
+    pub fn why(&self, route: RouteId) -> Vec<NoFit> {
+        self.route(route).err().unwrap_or_default()
+    }
+}
