@@ -96,6 +96,11 @@ const SLIDER: &str = "[data-testid=ownrelief] [data-testid=slider]";
 const NUMBER: &str = "[data-testid=ownrelief] [data-testid=number]";
 
 #[wasm_bindgen_test]
+fn the_browser_gives_the_same_bits_as_the_native_build() {
+    farend_tests::fingerprint::assert_committed();
+}
+
+#[wasm_bindgen_test]
 fn six_routes_stand_beside_each_other() {
     let page = mounted();
     let rows = page.section.query_selector_all("label.row").unwrap();

@@ -1,5 +1,6 @@
 //! Shared by the tests of this crate.
 
+pub mod fingerprint;
 pub mod parts;
 pub mod quantity;
 pub mod units;

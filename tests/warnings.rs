@@ -210,9 +210,25 @@ fn a_pump_far_from_its_rated_point_is_told() {
     };
     let mut parts = tractor();
     assert_eq!(count(&run(&parts, RouteId::MachineHydraulics), far), 0);
-    // Oil as thick as honey, then so thick that nothing turns.
-    parts.settings.oil = Some(Temperature::celsius(-5.0));
+    // A motor that leaks half of its flow at its rated point leaks more above that.
+    let motor = parts.implement.motor.as_mut().expect("a motor");
+    motor.volumetric = Spread::exact(0.5, Source::Own);
+    motor.highest_pressure = Pressure::bar(100.0);
+    parts.settings.oil = Some(Temperature::celsius(70.0));
     assert!(count(&run(&parts, RouteId::MachineHydraulics), far) > 0);
+}
+
+#[test]
+fn oil_too_thick_or_too_thin_is_told() {
+    let out = |it: &Warning| matches!(it, Warning::OilOutOfRange { .. });
+    let mut parts = tractor();
+    for (celsius, times) in [(-5.0, 1), (20.0, 0), (80.0, 0), (100.0, 1)] {
+        parts.settings.oil = Some(Temperature::celsius(celsius));
+        let run = run(&parts, RouteId::MachineHydraulics);
+        assert_eq!(count(&run, out), times, "{celsius} °C");
+    }
+    assert_eq!(count(&run(&parts, RouteId::RearShaft), out), 0);
+    // So thick that nothing turns.
     parts.settings.oil = Some(Temperature::celsius(-20.0));
     let stalled = |it: &Warning| matches!(it, Warning::Stalled(Stall::NoPressureLeft));
     assert_eq!(count(&run(&parts, RouteId::MachineHydraulics), stalled), 1);

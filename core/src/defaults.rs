@@ -29,6 +29,12 @@ pub fn rated_viscosity() -> Viscosity {
     Viscosity::centistokes(30.0)
 }
 
+/// Viscosity below and above which pumps and motors of most makers shouldn't work, and figures that
+/// follow from those at the rated point are rough: from memory.
+pub fn working_viscosity() -> (Viscosity, Viscosity) {
+    (Viscosity::centistokes(10.0), Viscosity::centistokes(300.0))
+}
+
 /// Pressure that an open spool valve takes at the pump's rated flow: from memory.
 pub fn valve_drop() -> Spread<Pressure> {
     Spread::new(3.0, 5.0, 8.0, Source::FromMemory).map(Pressure::bar)

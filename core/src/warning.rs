@@ -1,6 +1,7 @@
 //! What a user must know beside a run's figures.
 
 use crate::chain::{Ledger, Passage};
+use crate::defaults::working_viscosity;
 use crate::drive::{Rate, Stall};
 use crate::implement::Implement;
 use crate::kit::Kit;
@@ -8,7 +9,7 @@ use crate::physics::derate::standard_pressure;
 use crate::physics::joint::AngleAdvice;
 use crate::physics::line::{LineKind, Pipe, VelocityAdvice};
 use crate::physics::suction::{inlet_pressure, lowest_inlet};
-use crate::quantity::{AngularSpeed, Flow, Power, Pressure, Torque, Velocity};
+use crate::quantity::{AngularSpeed, Flow, Power, Pressure, Torque, Velocity, Viscosity};
 use crate::settings::Settings;
 use crate::stage::pump::PumpSize;
 use crate::stage::{AtWork, Stage, StageKind, StagePhysics};
@@ -34,6 +35,13 @@ pub enum Warning {
     },
     /// A pump or motor hands on less than half of what it takes: too much leaks or rubs.
     FarFromRated(StageKind),
+    /// The oil is thinner or thicker than pumps and motors are made for.
+    OilOutOfRange {
+        /// Its viscosity.
+        viscosity: Viscosity,
+        /// The thinnest and the thickest to work with.
+        range: (Viscosity, Viscosity),
+    },
     /// More flow comes than the motor can swallow.
     FlowDiverted {
         /// What comes.
@@ -100,6 +108,13 @@ pub fn warnings(
     (need, settings): (Power, &Settings),
 ) -> Vec<Warning> {
     let mut warnings = Vec::new();
+    let mut stages = ledger.passages.iter();
+    if stages.any(|it| it.stage.kind() == StageKind::Pump) {
+        let (viscosity, range) = (ledger.at.viscosity, working_viscosity());
+        if viscosity < range.0 || viscosity > range.1 {
+            warnings.push(Warning::OilOutOfRange { viscosity, range });
+        }
+    }
     if let Some(stall) = ledger.stall {
         warnings.push(Warning::Stalled(stall));
         return warnings;

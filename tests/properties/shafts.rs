@@ -121,6 +121,7 @@ proptest! {
         for gear in &mut kit.drive {
             gear.ratio = 1.0;
             gear.rating_nm = None;
+            gear.slip_clutch_nm = None;
         }
         implement.shafts = vec![ShaftEntry {
             place: Place::Rear,

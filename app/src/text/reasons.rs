@@ -91,6 +91,19 @@ pub fn warning(warning: Warning, units: UnitSystem) -> String {
              made for, and the figures are rough.",
             super::small(labels::stage(stage))
         ),
+        Warning::OilOutOfRange {
+            viscosity,
+            range: (thinnest, thickest),
+        } => {
+            let shown = |viscosity| number::shown(Quantity::Viscosity(viscosity), units);
+            format!(
+                "The oil is at {}; pumps and motors are made for {} to {}. The figures are rough \
+                 here, and the machine's manual says how to warm it up.",
+                shown(viscosity),
+                shown(thinnest),
+                shown(thickest)
+            )
+        }
         Warning::PumpTooFast {
             speed: reached,
             highest,
