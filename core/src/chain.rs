@@ -168,6 +168,11 @@ impl Chain<'_> {
     /// As [`Self::running`].
     pub fn most(&self) -> Result<(Running, Limit), Stall> {
         let (top, limit) = self.top()?;
+        // What arrives is (Q − k·p)·(p − d) at most: it only falls with p where more than half of
+        // the flow leaks, and then less arrives than is lost.
+        if top.stall.is_none() && top.heat < top.end.power {
+            return Ok((top, limit));
+        }
         let less = self.running(top.part * (1.0 - LESS))?;
         let more_with_less = less.end.power > top.end.power && less.stall.is_none();
         if more_with_less {

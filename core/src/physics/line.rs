@@ -90,7 +90,13 @@ fn laminar(reynolds: f64) -> f64 {
 /// Colebrook on the grid checked in tests/cases.
 pub fn haaland_1983(reynolds: f64, relative_roughness: f64) -> f64 {
     // 1/√f = −1.8·log₁₀((ε/D/3.7)^1.11 + 6.9/Re)
-    let root = -1.8 * log10(pow(relative_roughness / 3.7, 1.11) + 6.9 / reynolds);
+    // Hoses are smooth, and a power costs more than all the rest.
+    let wall = if relative_roughness > 0.0 {
+        pow(relative_roughness / 3.7, 1.11)
+    } else {
+        0.0
+    };
+    let root = -1.8 * log10(wall + 6.9 / reynolds);
     1.0 / (root * root)
 }
 
