@@ -78,9 +78,11 @@ impl From<units::Quantity> for Quantity {
             Q::Temperature(it) => Self::Temperature(it),
             Q::Density(it) => Self::Density(it),
             // Work has no type of its own: a rate and an energy are read in SI.
-            Q::Ratio(it) | Q::Slope(it) | Q::WorkRate(_, it) | Q::WorkEnergy(_, it) => {
-                Self::Ratio(it)
-            }
+            Q::Ratio(it)
+            | Q::Slope(it)
+            | Q::Angle(it)
+            | Q::WorkRate(_, it)
+            | Q::WorkEnergy(_, it) => Self::Ratio(it),
             Q::Amount(it) => it.into(),
             Q::Time(it) => Self::Time(it),
             Q::Force(it) => Self::Force(it),

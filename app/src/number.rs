@@ -49,6 +49,7 @@ fn digits(quantity: Quantity, value: f64) -> usize {
         | Quantity::Density(_)
         | Quantity::Depth(_)
         | Quantity::Slope(_)
+        | Quantity::Angle(_)
         | Quantity::Mass(_)
         | Quantity::Force(_)
         | Quantity::Volume(_)
@@ -78,6 +79,9 @@ pub fn shown(quantity: Quantity, units: UnitSystem) -> String {
     if unit.is_empty() {
         number
     } else {
+        if unit == "°" {
+            return format!("{number}°");
+        }
         // A no-break space keeps number and unit on one line.
         format!("{number}\u{a0}{unit}")
     }

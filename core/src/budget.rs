@@ -17,6 +17,8 @@ pub struct Budget {
     pub net: Spread<Power>,
     /// The part that the site's air leaves, at most 1.
     pub air: f64,
+    /// The same by the plain rules of the trade, for comparing.
+    pub air_by_rule: f64,
     /// What driving takes; `None` where the machine's mass isn't known, so that nothing is counted.
     pub driving: Option<Spread<Power>>,
 }
@@ -35,6 +37,7 @@ impl Budget {
             speed,
             net: engine.net_at(speed),
             air: engine.left_by_air(settings.altitude(), settings.air()),
+            air_by_rule: engine.left_by_rule(settings.altitude(), settings.air()),
             driving: machine
                 .mass
                 .map(|mass| driving(machine, mass, implement, settings, ground_speed)),

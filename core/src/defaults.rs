@@ -1,6 +1,8 @@
 //! Figures used where a yard has none of its own: each low, likely and high, with its source.
 
+use crate::physics::coupler::CouplerSize;
 use crate::physics::oil::{Grade, Oil};
+use crate::physics::shaft::ShaftType;
 use crate::quantity::{AngularSpeed, Flow, Power, Pressure, Temperature, Viscosity};
 use crate::source::Source;
 use crate::spread::Spread;
@@ -48,12 +50,13 @@ pub fn load_sensing_margin() -> Spread<Pressure> {
 /// Pressure that one coupler takes at [`coupler_flow`]: the source gives the highest value; low
 /// and likely below it are this project's judgement.
 pub fn coupler_drop() -> Spread<Pressure> {
-    Spread::new(0.8, 1.2, 1.5, Source::CouplerTable).map(Pressure::bar)
+    let (_, most) = CouplerSize::Size12.rated();
+    Spread::new(0.55, 0.8, 1.0, Source::CouplerTable).map(|part| most * part)
 }
 
 /// Rated flow of a coupler of size 12.5.
 pub fn coupler_flow() -> Flow {
-    Flow::litres_per_minute(45.0)
+    CouplerSize::Size12.rated().0
 }
 
 /// The oil: ISO VG 46.
@@ -110,14 +113,11 @@ pub fn gear_efficiency(kind: GearKind) -> Spread<f64> {
 
 /// The most power that a PTO shaft's type is made for, by its rated speed, where one is known.
 pub fn shaft_rating(rated: AngularSpeed) -> Option<Spread<Power>> {
-    // ISO 500 type 1 at 540 rpm: 60 kW; type 2 at 1000 rpm: 115 kW.
-    let kilowatts = match rated.to_rpm() {
-        rpm if (500.0..=600.0).contains(&rpm) => 60.0,
-        rpm if (900.0..=1100.0).contains(&rpm) => 115.0,
+    // The smaller of the two types for 1000 rpm.
+    let kind = match rated.to_rpm() {
+        rpm if (500.0..=600.0).contains(&rpm) => ShaftType::One,
+        rpm if (900.0..=1100.0).contains(&rpm) => ShaftType::Two,
         _ => return None,
     };
-    Some(Spread::exact(
-        Power::kilowatts(kilowatts),
-        Source::FromMemory,
-    ))
+    Some(Spread::exact(kind.highest_power(), Source::FromMemory))
 }

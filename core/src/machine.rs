@@ -2,7 +2,7 @@
 
 use crate::defaults;
 use crate::drive::Limit;
-use crate::physics::derate::{self, Air};
+use crate::physics::derate::{self, Air, PlainRule};
 use crate::physics::driving;
 use crate::physics::engine::{Curve, net_power_at};
 use crate::physics::oil::Oil;
@@ -138,6 +138,19 @@ impl Engine {
         };
         let ratio = derate::indicated_ratio(exponents, site);
         derate::brake_factor(ratio, MECHANICAL_EFFICIENCY).min(1.0)
+    }
+
+    /// What the plain rules leave of the power: altitude counts without a turbocharger only.
+    ///
+    /// Equation: that of [`PlainRule`], one after the other. Units: ratio. Valid range: as
+    /// [`Self::left_by_air`]. Source: see [`PlainRule`].
+    pub fn left_by_rule(&self, altitude: Length, air: Temperature) -> f64 {
+        let one = Power::watts(1.0);
+        let height = match self.aspiration {
+            Aspiration::Natural => PlainRule::altitude().left_of(one, altitude),
+            Aspiration::Turbo | Aspiration::TurboCooled => one,
+        };
+        PlainRule::diesel().left_of(height, air) / one
     }
 }
 

@@ -50,6 +50,8 @@ pub enum Quantity {
     GroundSpeed(Velocity),
     /// Rise over run.
     Slope(f64),
+    /// An angle, radians.
+    Angle(f64),
     /// Depth of what is worked.
     Depth(Length),
     /// How much work there is.
@@ -103,6 +105,7 @@ impl Quantity {
             (Q::GroundSpeed(x), Metric) => (x.to_kilometres_per_hour(), "km/h"),
             (Q::GroundSpeed(x), Us) => (x.to_miles_per_hour(), "mph"),
             (Q::Slope(x), _) => (x * 100.0, "%"),
+            (Q::Angle(x), _) => (x.to_degrees(), "°"),
             (Q::Depth(x), Metric) => (x.to_centimetres(), "cm"),
             (Q::Depth(x), Us) => (x.to_inches(), "in"),
             (Q::Amount(x), _) => amount(x, units),

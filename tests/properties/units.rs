@@ -39,6 +39,7 @@ fn every_kind(si: f64) -> Vec<Quantity> {
         Q::Ratio(si),
         Q::GroundSpeed(Velocity::metres_per_second(si)),
         Q::Slope(si),
+        Q::Angle(si),
         Q::Depth(Length::metres(si)),
         Q::Time(Time::seconds(si)),
         Q::Force(Force::newtons(si)),
@@ -125,6 +126,7 @@ fn in_si(number: f64, symbol: &str) -> f64 {
     match symbol {
         "" => return number,
         "%" => return number / 100.0,
+        "°" => return number.to_radians(),
         _ => {}
     }
     // So much an hour.

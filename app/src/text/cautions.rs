@@ -88,7 +88,8 @@ pub const MODELS: &[&str] = &[
     "Lines: Darcy-Weisbach, laminar to Re 2000, Haaland from 4000, a straight line between; \
      fittings by K; couplers and valves by the square of the flow.",
     "Oil: ASTM D341 for viscosity over temperature, density falling by 0.07 % for each kelvin.",
-    "Joints: general kinematics of the cardan joint; efficiency falls with the angle.",
+    "Joints: general kinematics of the cardan joint. The middle of a joint shaft wavers by q; two \
+     equal angles with the yokes in phase cancel it at the end. Efficiency falls with the angle.",
     "Heat: every watt that a stage with oil loses heats the oil once; the tank sheds by two rules \
      of thumb.",
     "Work: what idles grows with the square of the rotor's speed; what is thrown takes energy with \

@@ -254,11 +254,18 @@ pub fn budget(budget: &Budget, units: UnitSystem) -> Option<String> {
         .filter(|(_, power)| *power > Power::ZERO)
         .map(|(what, power)| format!("{what} {}", number::power(power, units)))
         .collect();
+    let rule = (budget.air < 1.0 || budget.air_by_rule < 1.0).then(|| {
+        format!(
+            "; the trade's plain rule for air: {}",
+            number::power(budget.net.likely * (1.0 - budget.air_by_rule), units)
+        )
+    });
     (!told.is_empty()).then(|| {
         format!(
-            "of {}; {} take the rest",
+            "of {}; taken before: {}{}",
             number::power(budget.net.likely, units),
-            list(&told)
+            list(&told),
+            rule.unwrap_or_default()
         )
     })
 }

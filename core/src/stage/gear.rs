@@ -3,7 +3,9 @@
 use super::{AtWork, FigureName, Pass, StageKind, StagePhysics, Uncertain, Visit};
 use crate::drive::{Drive, Limit, Rate, Stall};
 use crate::formula::{Figure, Formula};
+use crate::physics::joint::total_fluctuation;
 use crate::quantity::Torque;
+use crate::source::Source;
 use crate::spread::{Axis, Spread};
 use crate::units::Quantity;
 use crate::words::words;
@@ -95,6 +97,18 @@ impl StagePhysics for Gear {
                     Figure::power_out(gives),
                 )
                 .then("/", Figure::computed("ω₂", Quantity::Speed(out))),
+            );
+        }
+        if let Some(angle) = self.angle {
+            // q = 1/cos β − cos β
+            let wavers = Quantity::Ratio(total_fluctuation(angle));
+            let angle = Figure::known("β", Quantity::Angle(angle), Source::Own);
+            formulas.push(
+                Formula::of(Figure::computed("q", wavers))
+                    .sign("1 / cos")
+                    .figure(angle)
+                    .sign("− cos")
+                    .figure(angle),
             );
         }
         formulas
