@@ -11,7 +11,9 @@ use farend_core::route::joined::Joined;
 use farend_core::route::part::{Hookup, assemble};
 use farend_core::settings::{Control, Settings};
 use farend_core::state::{LinkFault, State};
+use farend_core::thermal::{Heat, heat};
 use farend_core::units::{Quantity, UnitSystem};
+use farend_core::work::Load;
 use farend_core::yard::{DEMO, Yard};
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -187,6 +189,15 @@ impl Model {
             settings: &settings,
         };
         assemble(route.parts(), hookup).ok()
+    }
+
+    /// How warm the open route's oil gets at the job, where it has any.
+    pub fn heat(self) -> Option<Heat> {
+        let joined = self.joined(self.route.get())?;
+        let implement = self.implement.read();
+        let need = self.comparison.read().as_ref()?.need.likely;
+        let load = Load::new(implement.as_ref()?, need);
+        heat(&joined, load, self.settings.get().air())
     }
 
     /// Takes over a yard file, or says all that is wrong with it and leaves everything as it was.

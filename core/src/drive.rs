@@ -82,7 +82,7 @@ pub enum Limit {
     Flow,
     /// The pressure sets the torque, and it's short.
     Pressure,
-    /// The oil would get too hot.
+    /// The oil would get too hot: what holds a route for good, not at once.
     OilHeat,
     /// The implement must not take more.
     Implement,

@@ -2,7 +2,7 @@
 
 use crate::chain::{Chain, Running};
 use crate::defaults;
-use crate::drive::Stall;
+use crate::drive::{Limit, Stall};
 use crate::physics::heat::{
     Warming, cooler_duty, cooler_size, heat_capacity, oil_specific_heat, smallest_tank,
     still_air_by_btu_rule, still_air_by_horsepower_rule, tank_surface, usual_tank,
@@ -66,6 +66,15 @@ pub struct Heat {
     pub cooler: Conductance,
     /// The tank that is usual for this flow.
     pub usual_tank: Volume,
+}
+
+impl Heat {
+    /// What holds the route for good: the oil's heat, where by the more cautious rule it passes its
+    /// limit.
+    pub fn holds(&self) -> Option<Limit> {
+        let [cautious, _] = self.settling;
+        cautious.to_limit.map(|_| Limit::OilHeat)
+    }
 }
 
 /// The hottest that is looked at.

@@ -185,7 +185,7 @@ pub fn limit_reason(limit: Limit) -> &'static str {
             "Flow is speed: there isn't enough oil to bring the rotor up to its rated speed."
         }
         Limit::Pressure => "Pressure is torque: the relief valve lets no more through.",
-        Limit::OilHeat => "The oil would get too hot.",
+        Limit::OilHeat => "The oil gets too hot.",
         Limit::Implement => "The implement's own input must not take more.",
     }
 }

@@ -4,7 +4,7 @@ use super::{capital, labels, list, reasons};
 use crate::number;
 use farend_core::budget::Budget;
 use farend_core::compare::{Comparison, Outcome, Run};
-use farend_core::implement::Implement;
+use farend_core::implement::{Implement, Work};
 use farend_core::machine::{Machine, Pto};
 use farend_core::quantity::{Length, Power, Temperature, Time};
 use farend_core::route::RouteId;
@@ -228,6 +228,42 @@ pub fn heat(heat: &Heat, units: UnitSystem) -> String {
         number::power(heat.idle, units),
         number::shown(Quantity::Volume(heat.tank.likely), units),
         number::shown(Quantity::Temperature(heat.limit), units)
+    )
+}
+
+/// What holds a route for good, where the oil gets too hot.
+pub fn too_hot(heat: &Heat, units: UnitSystem) -> Option<String> {
+    let reason = labels::limit_reason(heat.holds()?);
+    let [cautious, hopeful] = heat.settling;
+    let after = number::time(cautious.to_limit?);
+    let for_good = match hopeful.for_good {
+        None => "with this tank and no more cooling it can't even turn the empty rotor".to_owned(),
+        Some(power) => format!(
+            "with this tank and no more cooling {} can arrive at most",
+            number::power(power, units)
+        ),
+    };
+    Some(format!(
+        "{reason} From cold it passes {} after about {after} of this work; for good, {for_good}.",
+        number::shown(Quantity::Temperature(heat.limit), units)
+    ))
+}
+
+/// What the work takes, with its sources.
+pub fn work_takes(work: &Work, units: UnitSystem) -> String {
+    let energy = |joules| Quantity::WorkEnergy(work.measure, joules);
+    format!(
+        "The empty rotor takes {} ({}): {}. The work takes {} ({}): {}.",
+        number::power(work.idle.likely, units),
+        number::range(
+            Quantity::Power(work.idle.low),
+            Quantity::Power(work.idle.high),
+            units
+        ),
+        work.idle.source.citation(),
+        number::shown(energy(work.energy.likely), units),
+        number::range(energy(work.energy.low), energy(work.energy.high), units),
+        work.energy.source.citation()
     )
 }
 

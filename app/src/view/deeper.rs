@@ -8,9 +8,8 @@ use crate::number;
 use crate::text::{labels, sentences};
 use farend_core::defaults;
 use farend_core::sensitivity::influences;
-use farend_core::thermal::{Heat, heat};
+use farend_core::thermal::Heat;
 use farend_core::units::{Quantity, UnitSystem};
-use farend_core::work::Load;
 use leptos::prelude::*;
 
 /// How many figures are listed: the rest hardly matters.
@@ -57,13 +56,7 @@ fn Fold(name: &'static str, title: &'static str, children: ChildrenFn) -> impl I
 #[component]
 fn HeatOfOil() -> impl IntoView {
     let model = Model::of_page();
-    let found = Memo::new(move |_| {
-        let joined = model.joined(model.route.get())?;
-        let implement = model.implement.read();
-        let need = model.comparison.read().as_ref()?.need.likely;
-        let load = Load::new(implement.as_ref()?, need);
-        heat(&joined, load, model.settings.get().air())
-    });
+    let found = Memo::new(move |_| model.heat());
     move || {
         let units = model.units.get();
         let missing = || {

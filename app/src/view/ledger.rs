@@ -11,6 +11,7 @@ use farend_core::drive::Drive;
 use farend_core::quantity::Power;
 use farend_core::route::RouteId;
 use farend_core::stage::{AtWork, StageKind, StagePhysics};
+use farend_core::thermal::Heat;
 use farend_core::units::{Quantity, UnitSystem};
 use leptos::prelude::*;
 
@@ -41,7 +42,8 @@ pub fn LedgerView() -> impl IntoView {
             ),
             Outcome::Runs(run) => {
                 let kit = model.yard.read().kit(&run.kit).map(|kit| kit.name.clone());
-                Some(ledger(route, run, &all.as_ref()?.budget, kit, units).into_any())
+                let heat = model.heat();
+                Some(ledger(route, run, &all.as_ref()?.budget, kit, heat, units).into_any())
             }
         }
     };
@@ -85,6 +87,7 @@ fn ledger(
     run: &Run,
     budget: &Budget,
     kit: Option<String>,
+    heat: Option<Heat>,
     units: UnitSystem,
 ) -> impl IntoView + use<> {
     let power = |power| number::power(power, units);
@@ -105,6 +108,9 @@ fn ledger(
                     view! { <li class:advice=advice>{reasons::warning(*warning, units)}</li> }
                 })
                 .collect_view()}
+            {heat
+                .and_then(|heat| sentences::too_hot(&heat, units))
+                .map(|text| view! { <li data-testid="too-hot">{text}</li> })}
         </ul>
         <p>{labels::KIT} ": " {kit}</p>
         <div class="scroll" tabindex="0" role="region" aria-label=labels::route(route)>

@@ -68,6 +68,12 @@ pub fn Work() -> impl IntoView {
                 let units = model.units.get();
                 rows.get().map(|rows| table(&rows, units))
             }}
+            <p class="source">
+                {move || {
+                    let work = model.implement.read().as_ref()?.work?;
+                    Some(sentences::work_takes(&work, model.units.get()))
+                }}
+            </p>
         </Show>
     }
 }

@@ -111,6 +111,13 @@ impl StagePhysics for Motor {
                 (speed, pressure),
                 at,
             ),
+            // Q_s = Q·(1 − ηv): inside the motor and through its case drain.
+            Formula::new(
+                Figure::computed("Qₗ", Quantity::Flow(flow * (1.0 - volumetric))),
+                Figure::computed("Q", takes.rate.quantity()),
+            )
+            .then("· (1 −", volumetric_now)
+            .sign(")"),
             Formula::new(
                 Figure::computed("T", gives.effort()),
                 Figure::computed("Δp", takes.effort()),
