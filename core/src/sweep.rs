@@ -9,6 +9,7 @@ use crate::route::RouteId;
 use crate::settings::{Control, Range, Settings};
 use crate::spread::Spread;
 use crate::units::Quantity;
+use crate::work::need_for;
 
 /// One point of a curve.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -17,6 +18,8 @@ pub struct Point {
     pub at: Quantity,
     /// What arrives there.
     pub delivered: Spread<Power>,
+    /// What the job takes there.
+    pub need: Power,
 }
 
 /// Evaluates a route at evenly spaced values of a control. Points at which the settings are
@@ -39,6 +42,7 @@ pub fn sweep(
                 Outcome::Runs(run) => Some(Point {
                     at,
                     delivered: run.delivered,
+                    need: need_for(implement, &settings).likely,
                 }),
             }
         })

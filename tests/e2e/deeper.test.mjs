@@ -79,6 +79,13 @@ flow('a slope, thin air and loose ground leave less for the rear shaft', {}, asy
   assert.ok(number(await page.delivered('rear_shaft')) < firm);
 });
 
+flow('the curve runs over the slope too', {}, async (page) => {
+  const before = page.link();
+  await page.part('over').selectOption({ label: 'Slope, uphill above zero' });
+  await page.linkAfter(before);
+  assert.match(await page.part('curve').getAttribute('aria-label'), /slope/);
+});
+
 flow('another oil changes what the hydraulics bring', {}, async (page) => {
   await page.unfold('site');
   const before = await page.delivered('machine_hydraulics');

@@ -33,7 +33,6 @@ struct Picture {
     points: Vec<Point>,
     range: Range,
     now: Spread<Power>,
-    need: Spread<Power>,
     units: UnitSystem,
 }
 
@@ -82,22 +81,28 @@ pub fn Curve(controls: Memo<Vec<Control>>) -> impl IntoView {
             said(most),
         ))
     };
+    let choose = move |event| {
+        let name = event_target_value(&event);
+        let controls = controls.get_untracked();
+        if let Some(control) = controls.into_iter().find(|it| labels::control(*it) == name) {
+            model.state.update(|state| state.over = control);
+        }
+    };
     view! {
         <Show when=move || picture.read().is_some()>
-            <fieldset class="switch over">
-                <legend>{labels::CURVE_OVER}</legend>
-                <For each=move || controls.get() key=|control| *control let:control>
-                    <label>
-                        <input
-                            type="radio"
-                            name="over"
-                            prop:checked=move || over.get() == Some(control)
-                            on:change=move |_| model.state.update(|state| state.over = control)
-                        />
-                        <span>{labels::control(control)}</span>
-                    </label>
-                </For>
-            </fieldset>
+            <label class="choice over">
+                <span>{labels::CURVE_OVER}</span>
+                <select data-testid="over" on:change=choose>
+                    <For each=move || controls.get() key=|control| *control let:control>
+                        <option
+                            value=labels::control(control)
+                            prop:selected=move || over.get() == Some(control)
+                        >
+                            {labels::control(control)}
+                        </option>
+                    </For>
+                </select>
+            </label>
             <figure class="curve">
                 <canvas node_ref=canvas role="img" aria-label=message data-testid="curve"></canvas>
                 <figcaption class="curve-key">
@@ -140,7 +145,6 @@ fn picture(model: Model, over: Control) -> Option<Picture> {
         points: sweep(yard, route, &settings, (over, range), POINTS),
         range,
         now: run.delivered,
-        need: all.as_ref()?.need,
         units: model.units.get(),
     })
 }
@@ -217,8 +221,8 @@ fn plot<'a>(
     let most = picture
         .points
         .iter()
-        .map(|point| y(point.delivered.high))
-        .fold(y(picture.need.likely), f64::max);
+        .map(|point| y(point.delivered.high).max(y(point.need)))
+        .fold(0.0, f64::max);
     let ends = x(picture.range.min)..x(picture.range.max);
     // Type as large as the page's own, at any width.
     let type_size = px((width / 30.0).clamp(13.0, 20.0));
@@ -254,9 +258,8 @@ fn plot<'a>(
         .map(|p| (x(p.at), y(p.delivered.high)));
     let band: Vec<_> = up.chain(down).collect();
     chart.draw_series([Polygon::new(band, ARRIVES.mix(0.18))])?;
-    let need = y(picture.need.likely);
     chart.draw_series(DashedLineSeries::new(
-        [(ends.start, need), (ends.end, need)],
+        picture.points.iter().map(|p| (x(p.at), y(p.need))),
         px(8.0),
         px(5.0),
         NEED.stroke_width(px(2.5)),
