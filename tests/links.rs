@@ -2,6 +2,7 @@
 
 use base64::Engine as _;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
+use farend_core::control::Control;
 use farend_core::fault::Rule;
 use farend_core::implement::Ground;
 use farend_core::machine::Outlet;
@@ -9,7 +10,7 @@ use farend_core::measure::{Amount, Measure};
 use farend_core::physics::oil::Grade;
 use farend_core::quantity::{AngularSpeed, Density, Flow, Length, Pressure, Temperature, Velocity};
 use farend_core::route::RouteId;
-use farend_core::settings::{Control, OilSettings, Settings};
+use farend_core::settings::{OilSettings, Settings};
 use farend_core::state::{LONGEST_LINK, LinkFault, State};
 use farend_core::units::UnitSystem;
 use farend_tests::demo;

@@ -1,6 +1,7 @@
 //! What is stored, and what derives from it.
 
 use farend_core::compare::{Comparison, compare};
+use farend_core::control::Control;
 use farend_core::fault::Fault;
 use farend_core::implement::Implement;
 use farend_core::kit::Kit;
@@ -9,7 +10,7 @@ use farend_core::measure::Amount;
 use farend_core::route::RouteId;
 use farend_core::route::joined::Joined;
 use farend_core::route::part::{Hookup, assemble};
-use farend_core::settings::{Control, Settings};
+use farend_core::settings::Settings;
 use farend_core::state::{LinkFault, State};
 use farend_core::thermal::{Heat, heat};
 use farend_core::units::{Quantity, UnitSystem};

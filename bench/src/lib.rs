@@ -1,13 +1,14 @@
 //! The work that `cargo xtask bench` times: the demo yard's default pair with all kits.
 
 use farend_core::compare::compare;
+use farend_core::control::Control;
 use farend_core::implement::Implement;
 use farend_core::machine::Machine;
 use farend_core::quantity::Power;
 use farend_core::route::RouteId;
 use farend_core::route::joined::Joined;
 use farend_core::route::part::{Hookup, assemble};
-use farend_core::settings::{Control, Settings};
+use farend_core::settings::Settings;
 use farend_core::spread::{Axis, Corner};
 use farend_core::stage::Stage;
 use farend_core::stage::valve::Valve;

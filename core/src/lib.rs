@@ -26,6 +26,7 @@
 pub mod budget;
 pub mod chain;
 pub mod compare;
+pub mod control;
 pub mod defaults;
 pub mod defaults_work;
 pub mod drive;

@@ -1,16 +1,14 @@
-//! What the user has turned away from the yard's own figures, and how far it can be turned.
+//! What the user has turned away from the yard's own figures, and within which limits.
 
 use crate::defaults;
 use crate::fault::{Fault, Rule};
 use crate::implement::{Ground, Implement, Work};
-use crate::kit::Kit;
 use crate::machine::{Circuit, Machine, Outlet};
 use crate::measure::{Amount, Swath};
 use crate::physics::oil::{Grade, Oil};
 use crate::quantity::{AngularSpeed, Density, Flow, Length, Pressure, Temperature, Velocity};
 use crate::route::RouteId;
 use crate::route::part::{Part, circuit};
-use crate::units::Quantity;
 use crate::yard::report::Report;
 
 /// What the user has turned. `None`: the yard's own figure.
@@ -57,48 +55,6 @@ pub struct OilSettings {
     pub relief: Option<Pressure>,
 }
 
-/// A thing that can be turned.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Control {
-    /// The engine's speed.
-    EngineSpeed,
-    /// The sheet's flow of the machine's own hydraulics.
-    OwnFlow,
-    /// The relief pressure of the machine's own hydraulics.
-    OwnRelief,
-    /// The pump pack's flow at the PTO's rated speed.
-    PackFlow,
-    /// The pump pack's relief pressure.
-    PackRelief,
-    /// The oil's temperature.
-    OilTemperature,
-    /// How high the site lies.
-    Altitude,
-    /// The air's temperature.
-    AirTemperature,
-    /// Speed over ground.
-    GroundSpeed,
-    /// Rise over run.
-    Slope,
-    /// Depth of what is worked.
-    Depth,
-    /// Density of the material.
-    MaterialDensity,
-}
-
-/// How far a control can be turned, and where it stands.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Range {
-    /// Lowest value.
-    pub min: Quantity,
-    /// Highest value.
-    pub max: Quantity,
-    /// The yard's own figure.
-    pub own: Quantity,
-    /// Where it stands.
-    pub now: Quantity,
-}
-
 /// Lowest and highest flow, L/min, that can be set or stand in a yard file: this project's
 /// judgement.
 pub const FLOW_LIMITS: (f64, f64) = (1.0, 400.0);
@@ -127,217 +83,6 @@ pub const JOB_LIMITS: (f64, f64) = (0.1, 1e7);
 
 /// A value at a limit may come through SI a last digit off.
 const LAST_DIGITS: f64 = 1e-9;
-
-impl Control {
-    /// Those of the site.
-    pub const SITE: &[Self] = &[Self::Altitude, Self::AirTemperature];
-    /// Those of driving and of the material.
-    pub const WORK: &[Self] = &[
-        Self::GroundSpeed,
-        Self::Slope,
-        Self::Depth,
-        Self::MaterialDensity,
-    ];
-
-    /// The controls that bear on a route, the engine's speed first.
-    pub fn of(route: RouteId) -> &'static [Self] {
-        if route == RouteId::PumpPack {
-            &[
-                Self::EngineSpeed,
-                Self::PackFlow,
-                Self::PackRelief,
-                Self::OilTemperature,
-            ]
-        } else if route.needs_oil() {
-            &[
-                Self::EngineSpeed,
-                Self::OwnFlow,
-                Self::OwnRelief,
-                Self::OilTemperature,
-            ]
-        } else {
-            &[Self::EngineSpeed, Self::OwnFlow, Self::OwnRelief]
-        }
-    }
-
-    /// How far it can be turned for this machine and kit; `None` where there is nothing to turn.
-    pub fn range(
-        self,
-        machine: &Machine,
-        implement: &Implement,
-        kit: Option<&Kit>,
-        settings: &Settings,
-    ) -> Option<Range> {
-        let own_circuit = || settings.own_circuit(machine);
-        let pack = || kit.and_then(|kit| kit.pump.as_ref());
-        match self {
-            Self::EngineSpeed => {
-                let own = machine.working_speed(settings.economy);
-                Some(Range {
-                    min: Quantity::Speed(machine.engine.lowest),
-                    max: Quantity::Speed(machine.engine.rated),
-                    own: Quantity::Speed(own),
-                    now: Quantity::Speed(settings.engine_speed.unwrap_or(own)),
-                })
-            }
-            Self::OwnFlow => {
-                own_circuit().map(|circuit| flow_range(circuit.flow.likely, settings.own.flow))
-            }
-            Self::OwnRelief => own_circuit()
-                .map(|circuit| relief_range(circuit.relief.likely, settings.own.relief)),
-            Self::PackFlow => pack().and_then(|pump| {
-                let drive = kit.into_iter().flat_map(|kit| &kit.drive);
-                let ratio: f64 = drive.map(|gear| gear.ratio).product();
-                let speed = machine.rear_pto(settings.economy)?.rated * ratio;
-                let own = pump.displacement * speed * pump.volumetric.likely;
-                Some(flow_range(own, settings.pack.flow))
-            }),
-            Self::OilTemperature => Some(Range {
-                min: Quantity::Temperature(Temperature::celsius(OIL_LIMITS.0)),
-                max: Quantity::Temperature(Temperature::celsius(OIL_LIMITS.1)),
-                own: Quantity::Temperature(defaults::oil_temperature()),
-                now: Quantity::Temperature(settings.oil_temperature()),
-            }),
-            Self::PackRelief => {
-                pack().map(|pump| relief_range(pump.relief.likely, settings.pack.relief))
-            }
-            Self::Altitude => {
-                let to = |metres| Quantity::Length(Length::metres(metres));
-                Some(Range {
-                    min: to(ALTITUDE_LIMITS.0),
-                    max: to(ALTITUDE_LIMITS.1),
-                    own: to(0.0),
-                    now: Quantity::Length(settings.altitude()),
-                })
-            }
-            Self::AirTemperature => Some(Range {
-                min: Quantity::Temperature(Temperature::celsius(AIR_LIMITS.0)),
-                max: Quantity::Temperature(Temperature::celsius(AIR_LIMITS.1)),
-                own: Quantity::Temperature(defaults::air_temperature()),
-                now: Quantity::Temperature(settings.air()),
-            }),
-            Self::GroundSpeed => implement.travel.map(|travel| Range {
-                min: Quantity::GroundSpeed(Velocity::ZERO),
-                max: Quantity::GroundSpeed(travel.highest),
-                own: Quantity::GroundSpeed(travel.usual),
-                now: Quantity::GroundSpeed(settings.ground_speed_for(implement)),
-            }),
-            Self::Slope => implement.travel.map(|_| Range {
-                min: Quantity::Slope(SLOPE_LIMITS.0),
-                max: Quantity::Slope(SLOPE_LIMITS.1),
-                own: Quantity::Slope(0.0),
-                now: Quantity::Slope(settings.slope.unwrap_or(0.0)),
-            }),
-            Self::Depth => implement.work.and_then(|work| {
-                let own = work.swath.depth?;
-                Some(Range {
-                    min: Quantity::Depth((own * 0.1).max(Length::metres(DEPTH_LIMITS.0))),
-                    max: Quantity::Depth((own * 3.0).min(Length::metres(DEPTH_LIMITS.1))),
-                    own: Quantity::Depth(own),
-                    now: Quantity::Depth(settings.depth.unwrap_or(own)),
-                })
-            }),
-            Self::MaterialDensity => implement.work.and_then(|work| {
-                let own = work.swath.density?;
-                let [lightest, heaviest] =
-                    [DENSITY_LIMITS.0, DENSITY_LIMITS.1].map(Density::kilograms_per_cubic_metre);
-                Some(Range {
-                    min: Quantity::Density((own * 0.2).max(lightest)),
-                    max: Quantity::Density((own * 4.0).min(heaviest)),
-                    own: Quantity::Density(own),
-                    now: Quantity::Density(settings.density.unwrap_or(own)),
-                })
-            }),
-        }
-    }
-
-    /// The settings with this control turned to a value, or back to the yard's own figure. A
-    /// quantity of another kind changes nothing.
-    pub fn turned(self, mut settings: Settings, to: Option<Quantity>) -> Settings {
-        let flow = match to {
-            Some(Quantity::Flow(flow)) => Some(flow),
-            _ => None,
-        };
-        let relief = match to {
-            Some(Quantity::Pressure(pressure)) => Some(pressure),
-            _ => None,
-        };
-        match self {
-            Self::EngineSpeed => {
-                settings.engine_speed = match to {
-                    Some(Quantity::Speed(speed)) => Some(speed),
-                    _ => None,
-                };
-            }
-            Self::OwnFlow => settings.own.flow = flow,
-            Self::OwnRelief => settings.own.relief = relief,
-            Self::PackFlow => settings.pack.flow = flow,
-            Self::PackRelief => settings.pack.relief = relief,
-            Self::OilTemperature => {
-                settings.oil = match to {
-                    Some(Quantity::Temperature(temperature)) => Some(temperature),
-                    _ => None,
-                };
-            }
-            Self::Altitude => {
-                settings.altitude = match to {
-                    Some(Quantity::Length(altitude)) => Some(altitude),
-                    _ => None,
-                };
-            }
-            Self::AirTemperature => {
-                settings.air = match to {
-                    Some(Quantity::Temperature(temperature)) => Some(temperature),
-                    _ => None,
-                };
-            }
-            Self::GroundSpeed => {
-                settings.ground_speed = match to {
-                    Some(Quantity::GroundSpeed(speed)) => Some(speed),
-                    _ => None,
-                };
-            }
-            Self::Slope => {
-                settings.slope = match to {
-                    Some(Quantity::Slope(slope)) => Some(slope),
-                    _ => None,
-                };
-            }
-            Self::Depth => {
-                settings.depth = match to {
-                    Some(Quantity::Depth(depth)) => Some(depth),
-                    _ => None,
-                };
-            }
-            Self::MaterialDensity => {
-                settings.density = match to {
-                    Some(Quantity::Density(density)) => Some(density),
-                    _ => None,
-                };
-            }
-        }
-        settings
-    }
-}
-
-fn flow_range(own: Flow, now: Option<Flow>) -> Range {
-    let most = own.to_litres_per_minute() * 2.0;
-    Range {
-        min: Quantity::Flow(Flow::litres_per_minute(5.0)),
-        max: Quantity::Flow(Flow::litres_per_minute(most.clamp(40.0, FLOW_LIMITS.1))),
-        own: Quantity::Flow(own),
-        now: Quantity::Flow(now.unwrap_or(own)),
-    }
-}
-
-fn relief_range(own: Pressure, now: Option<Pressure>) -> Range {
-    Range {
-        min: Quantity::Pressure(Pressure::bar(50.0)),
-        max: Quantity::Pressure(Pressure::bar(350.0)),
-        own: Quantity::Pressure(own),
-        now: Quantity::Pressure(now.unwrap_or(own)),
-    }
-}
 
 impl Settings {
     /// The engine speed that they mean for a machine.

@@ -4,13 +4,14 @@
 //! struct, and a CRC-32 of both. Numbers are in rpm, L/min, bar, °C,
 //! m, km/h and SI units of a job's measure.
 
+use crate::control::Control;
 use crate::implement::Ground;
 use crate::machine::Outlet;
 use crate::measure::{Amount, Measure};
 use crate::physics::oil::Grade;
 use crate::quantity::{AngularSpeed, Density, Flow, Length, Pressure, Temperature, Velocity};
 use crate::route::RouteId;
-use crate::settings::{Control, OilSettings, Settings};
+use crate::settings::{OilSettings, Settings};
 use crate::units::UnitSystem;
 use base64::Engine as _;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;

@@ -1,12 +1,13 @@
 //! A route's delivered power over one control: the points of a curve.
 
 use crate::compare::{Outcome, evaluate};
+use crate::control::{Control, Range};
 use crate::implement::Implement;
 use crate::kit::Kit;
 use crate::machine::Machine;
 use crate::quantity::Power;
 use crate::route::RouteId;
-use crate::settings::{Control, Range, Settings};
+use crate::settings::Settings;
 use crate::spread::Spread;
 use crate::units::Quantity;
 use crate::work::need_for;

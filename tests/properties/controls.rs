@@ -2,7 +2,8 @@
 
 use crate::every::{loaded, pairs};
 use crate::random::{settings, yard};
-use farend_core::settings::{Control, Settings};
+use farend_core::control::Control;
+use farend_core::settings::Settings;
 use farend_core::units::{Quantity, UnitSystem};
 use proptest::prelude::*;
 

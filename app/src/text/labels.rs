@@ -1,5 +1,6 @@
 //! Names of things.
 
+use farend_core::control::Control;
 use farend_core::drive::Limit;
 use farend_core::implement::Ground;
 use farend_core::machine::Outlet;
@@ -7,7 +8,6 @@ use farend_core::measure::Measure;
 use farend_core::physics::joint::AngleAdvice;
 use farend_core::physics::oil::Grade;
 use farend_core::route::RouteId;
-use farend_core::settings::Control;
 use farend_core::stage::gear::{GearKind, GearRole};
 use farend_core::stage::{FigureName, StageKind};
 use farend_core::standing::Standing;

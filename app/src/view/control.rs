@@ -3,7 +3,7 @@
 use crate::model::Model;
 use crate::number;
 use crate::text::{labels, sentences};
-use farend_core::settings::{Control, Range};
+use farend_core::control::{Control, Range};
 use farend_core::units::{Quantity, UnitSystem};
 use leptos::prelude::*;
 

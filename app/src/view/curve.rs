@@ -3,8 +3,8 @@
 use crate::model::Model;
 use crate::text::{labels, sentences};
 use crate::{browser, number};
+use farend_core::control::{Control, Range};
 use farend_core::quantity::Power;
-use farend_core::settings::{Control, Range};
 use farend_core::spread::Spread;
 use farend_core::sweep::{Point, sweep};
 use farend_core::units::{Quantity, UnitSystem};

@@ -4,11 +4,11 @@ use super::control::ControlRow;
 use super::curve::Curve;
 use crate::model::Model;
 use crate::text::{labels, sentences};
+use farend_core::control::Control;
 use farend_core::implement::Ground;
 use farend_core::machine::{Outlet, Pto};
 use farend_core::physics::oil::Grade;
 use farend_core::route::part::Part;
-use farend_core::settings::Control;
 use leptos::prelude::*;
 
 /// The controls of the open route and its curve.
