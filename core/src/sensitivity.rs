@@ -58,3 +58,23 @@ fn with_one_at(joined: &Joined, place: usize, end: Scenario) -> Power {
     let most = joined.chain(Corner::LIKELY).most();
     most.map_or(Power::ZERO, |(most, _)| most.arrives())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_falls_spans_as_much_as_what_rises() {
+        let span = |at_low, at_high| {
+            let influence = Influence {
+                stage: None,
+                figure: FigureName::Viscosity,
+                at_low: Power::watts(at_low),
+                at_high: Power::watts(at_high),
+            };
+            influence.span().to_watts()
+        };
+        assert_eq!(span(2000.0, 2500.0), 500.0);
+        assert_eq!(span(2500.0, 2000.0), 500.0);
+    }
+}

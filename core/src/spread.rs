@@ -146,18 +146,3 @@ impl<T: Copy + Div<T, Output = f64> + Mul<f64, Output = T>> Spread<T> {
         self.map(|value| value * scale)
     }
 }
-
-impl<T: Copy + PartialOrd> Spread<T> {
-    /// The smallest, the likely and the largest of three results, one a scenario: the order of
-    /// the scenarios is not always that of the results.
-    pub fn around(low: T, likely: T, high: T) -> Self {
-        let smaller = |a: T, b: T| if b < a { b } else { a };
-        let larger = |a: T, b: T| if b > a { b } else { a };
-        Self::new(
-            smaller(likely, smaller(low, high)),
-            likely,
-            larger(likely, larger(low, high)),
-            Source::Computed,
-        )
-    }
-}
