@@ -8,7 +8,7 @@ use crate::physics::heat::{
     still_air_by_btu_rule, still_air_by_horsepower_rule, tank_surface, usual_tank,
 };
 use crate::quantity::{Area, Conductance, Power, Temperature, TemperatureDifference, Time, Volume};
-use crate::root::rising_root;
+use crate::root::{Bracket, rising_root};
 use crate::route::joined::Joined;
 use crate::source::Source;
 use crate::spread::{Corner, Spread};
@@ -214,19 +214,29 @@ impl Circuit<'_> {
         film * surface + cooler.unwrap_or(Conductance::ZERO)
     }
 
-    /// Where the oil's temperature settles: where what is shed has grown to what is lost. The oil
-    /// warms below it and cools above it.
+    /// Where the oil's temperature settles as it warms from the air's: the first at which what is
+    /// shed has grown to what is lost. Hot, thin oil leaks more, so there may be others above.
     fn settles(&self, shed: Conductance, air: Temperature) -> Option<Temperature> {
         let hottest = Temperature::celsius(HOTTEST) - air;
+        let warmer = |part: f64| TemperatureDifference::kelvins(hottest.to_kelvins() * part);
         let excess = |part: f64| {
-            let warmer = TemperatureDifference::kelvins(hottest.to_kelvins() * part);
-            let lost = self.at(air + warmer).map_or(Power::ZERO, |it| it.heat);
+            let lost = self
+                .at(air + warmer(part))
+                .map_or(Power::ZERO, |it| it.heat);
             // P_shed − P_lost
-            (shed * warmer - lost).to_watts()
+            (shed * warmer(part) - lost).to_watts()
         };
-        let part = rising_root(excess);
-        let warmer = TemperatureDifference::kelvins(hottest.to_kelvins() * part);
-        (part < 1.0).then(|| air + warmer)
+        let (mut a, mut at_a) = (0.0, excess(0.0));
+        for step in 1..=LOOKS {
+            let b = f64::from(step) / f64::from(LOOKS);
+            let at_b = excess(b);
+            if at_b > 0.0 {
+                let bracket = Bracket { a, b, at_a, at_b };
+                return Some(air + warmer(bracket.root(excess)));
+            }
+            (a, at_a) = (b, at_b);
+        }
+        None
     }
 
     /// Time from the air's temperature to a limit.
@@ -273,6 +283,9 @@ impl Circuit<'_> {
         (running.heat <= allowed * (1.0 + 1e-9)).then(|| running.arrives())
     }
 }
+
+/// Temperatures that are looked at for the first balance.
+const LOOKS: u32 = 30;
 
 /// Steps of the warming.
 const STEPS: u32 = 12;
