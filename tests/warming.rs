@@ -4,7 +4,7 @@
 
 use farend_core::chain::{Chain, Running};
 use farend_core::physics::heat::{still_air_by_btu_rule, still_air_by_horsepower_rule};
-use farend_core::quantity::{Conductance, Temperature, TemperatureDifference};
+use farend_core::quantity::{AngularSpeed, Conductance, Temperature, TemperatureDifference};
 use farend_core::route::RouteId;
 use farend_core::route::joined::Joined;
 use farend_core::route::part::{Hookup, assemble};
@@ -259,4 +259,40 @@ fn for_good_is_the_part_with_which_the_oil_settles_at_the_limit() {
         held += 1;
     }
     assert!(held >= 3, "{held}");
+}
+
+#[test]
+fn where_no_oil_flows_nothing_warms() {
+    let yard = demo();
+    let (machine, thrower) = ("plover-28", "snow-thrower-150");
+    let mut joined =
+        joined(&yard, machine, thrower, RouteId::MachineHydraulics).expect("a route of the demo");
+    assert!(heat(&joined, load(&yard, thrower), air()).is_some());
+    // Steering takes 11 L/min first, and the pump gives less.
+    joined.budget.speed = AngularSpeed::rpm(600.0);
+    assert_eq!(heat(&joined, load(&yard, thrower), air()), None);
+}
+
+/// Hot, thin oil leaks more: with this cooler the Puffin's oil could hold at two temperatures. From
+/// cold it meets the lower, which stays below the limit.
+#[test]
+fn the_oil_stops_at_its_first_balance() {
+    let yard = demo();
+    let (machine, cutter) = ("puffin-62", "stump-cutter");
+    let mut joined =
+        joined(&yard, machine, cutter, RouteId::SkidSteer).expect("a route of the demo");
+    joined.filling.reservoir.cooler = Some(Conductance::watts_per_kelvin(150.0));
+    let load = load(&yard, cutter).part(0.6);
+    let found = heat(&joined, load, air()).expect("a circuit");
+    let [cautious, _] = found.settling;
+    let at = cautious.at.expect("it settles").to_celsius();
+    assert!((60.0..80.0).contains(&at), "{at} °C");
+    assert_eq!(cautious.to_limit, None);
+    // Up from the air's temperature more is lost than shed until there.
+    let shed = still_air_by_btu_rule() * found.surface + Conductance::watts_per_kelvin(150.0);
+    for step in 0..=200 {
+        let warm = TemperatureDifference::kelvins((at - 15.0 - 0.01) * f64::from(step) / 200.0);
+        let lost = at_work(&joined, load, air() + warm).heat;
+        assert!(lost > shed * warm, "at {warm:?} above the air");
+    }
 }

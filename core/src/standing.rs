@@ -71,3 +71,21 @@ impl Verdict {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::source::Source;
+
+    #[test]
+    fn no_value_is_better_than_the_bound() {
+        let power =
+            |low, likely, high| Spread::new(low, likely, high, Source::Own).map(Power::kilowatts);
+        let verdict = Verdict::of(power(9.0, 20.0, 30.0), power(19.0, 20.0, 21.0));
+        use Standing::{Ample, Enough, Labours, Slower};
+        let all = |it: Verdict| (it.poorest, it.likely, it.best);
+        assert_eq!(all(verdict), (Labours, Enough, Ample));
+        assert_eq!(all(verdict.at_most(Slower)), (Labours, Slower, Slower));
+        assert_eq!(all(verdict.at_most(Standing::Starves)).0, Standing::Starves);
+    }
+}
