@@ -1,10 +1,14 @@
 //! Each route of a yard, with each kit that serves it.
 
+use crate::random::Turned;
 use farend_core::chain::Ledger;
+use farend_core::compare::{Run, compare};
 use farend_core::implement::Implement;
 use farend_core::kit::Kit;
 use farend_core::machine::Machine;
+use farend_core::quantity::Power;
 use farend_core::route::RouteId;
+use farend_core::route::joined::Joined;
 use farend_core::route::part::{Hookup, assemble};
 use farend_core::settings::Settings;
 use farend_core::spread::{Corner, Scenario};
@@ -12,6 +16,7 @@ use farend_core::stage::{StageKind, StagePhysics};
 use farend_core::yard::Yard;
 use farend_core::yard::entry::YardEntry;
 use farend_tests::load;
+use proptest::prelude::TestCaseError;
 
 /// A random yard as the program gets it: through its file.
 pub fn loaded(entry: &YardEntry) -> Yard {
@@ -68,8 +73,8 @@ pub fn hooked(
     all
 }
 
-/// Whether it runs and its pump and motor hand on at least half of what they take: only there is it certain
-/// that more flow, more pressure and less loss are never for the worse.
+/// Whether it runs and its pump and motor hand on at least half of what they take: only there is it
+/// certain that more flow, more pressure and less loss are never for the worse.
 pub fn is_sound(ledger: &Ledger) -> bool {
     ledger.stall.is_none()
         && ledger
@@ -77,4 +82,49 @@ pub fn is_sound(ledger: &Ledger) -> bool {
             .iter()
             .filter(|it| matches!(it.stage.kind(), StageKind::Pump | StageKind::Motor))
             .all(|it| it.loss <= it.gives.power)
+}
+
+/// A route that runs with its best kit, at its settings.
+pub struct Case<'a> {
+    /// The route.
+    pub route: RouteId,
+    /// What drives and what is driven, with that kit.
+    pub hookup: Hookup<'a>,
+    /// They, joined up.
+    pub joined: Joined,
+    /// How it runs.
+    pub run: &'a Run,
+    /// What the job takes.
+    pub need: Power,
+}
+
+/// Shows each route of a random yard that runs.
+pub fn each_route(
+    entry: &YardEntry,
+    turned: &Turned,
+    mut holds: impl FnMut(Case<'_>) -> Result<(), TestCaseError>,
+) -> Result<(), TestCaseError> {
+    let yard = loaded(entry);
+    for (machine, implement) in pairs(&yard) {
+        let settings = turned.on(machine, implement);
+        let comparison = compare(machine, implement, &yard.kits, &settings);
+        let comparison = comparison.expect("settings within their ranges");
+        for result in &comparison.routes {
+            let Some(run) = result.run() else { continue };
+            let hookup = Hookup {
+                machine,
+                implement,
+                kit: yard.kit(&run.kit),
+                settings: &settings,
+            };
+            holds(Case {
+                route: result.route,
+                hookup,
+                joined: assemble(result.route.parts(), hookup).expect("it runs"),
+                run,
+                need: comparison.need.likely,
+            })?;
+        }
+    }
+    Ok(())
 }

@@ -1,17 +1,12 @@
 //! The implement at work: the work done is what the route can do, and the oil's heat adds up.
 
-use crate::every::{is_sound, loaded, pairs};
+use crate::every::{Case, each_route, is_sound};
 use crate::random::{settings, yard};
 use farend_core::budget::Budget;
 use farend_core::chain::Chain;
-use farend_core::compare::compare;
 use farend_core::drive::Rate;
-use farend_core::implement::Implement;
-use farend_core::machine::Machine;
 use farend_core::physics::heat::{still_air_by_btu_rule, still_air_by_horsepower_rule};
 use farend_core::quantity::{Conductance, Power, TemperatureDifference, Time, Velocity};
-use farend_core::route::joined::Joined;
-use farend_core::route::part::{Hookup, assemble};
 use farend_core::sensitivity::influences;
 use farend_core::settings::Settings;
 use farend_core::spread::Corner;
@@ -25,46 +20,15 @@ use std::cell::Cell;
 /// How close the search for a working point comes, relative.
 const CLOSE: f64 = 1e-9;
 
-/// A route that runs.
-struct Case<'a> {
-    joined: Joined,
-    machine: &'a Machine,
-    implement: &'a Implement,
-    settings: &'a Settings,
-    need: Power,
-    sound: bool,
-}
-
 /// Tries something on each route of random yards that runs; it must have been of use often enough.
 fn on_each_route(cases: u32, fewest: u32, holds: impl Fn(Case<'_>) -> Result<bool, TestCaseError>) {
     let used = Cell::new(0_u32);
     let random = (yard(), settings());
     let result = TestRunner::new(crate::cases(cases)).run(&random, |(entry, turned)| {
-        let yard = loaded(&entry);
-        for (machine, implement) in pairs(&yard) {
-            let settings = turned.on(machine, implement);
-            let comparison = compare(machine, implement, &yard.kits, &settings);
-            let comparison = comparison.expect("settings within their ranges");
-            for result in &comparison.routes {
-                let Some(run) = result.run() else { continue };
-                let hookup = Hookup {
-                    machine,
-                    implement,
-                    kit: yard.kit(&run.kit),
-                    settings: &settings,
-                };
-                let of_use = holds(Case {
-                    joined: assemble(result.route.parts(), hookup).expect("it runs"),
-                    machine,
-                    implement,
-                    settings: &settings,
-                    need: comparison.need.likely,
-                    sound: is_sound(&run.ledger),
-                })?;
-                used.set(used.get() + u32::from(of_use));
-            }
-        }
-        Ok(())
+        each_route(&entry, &turned, |case| {
+            used.set(used.get() + u32::from(holds(case)?));
+            Ok(())
+        })
     });
     if let Err(error) = result {
         panic!("{error}");
@@ -78,7 +42,7 @@ fn at_work_the_load_is_met() {
     on_each_route(150, 150, |case| {
         let chain = case.joined.chain(Corner::LIKELY);
         let (most, _) = chain.most().expect("it joins");
-        let load = Load::new(case.implement, case.need);
+        let load = Load::new(case.hookup.implement, case.need);
         let Some(working) = chain.working(&most, |speed| load.at(speed)) else {
             return Ok(false);
         };
@@ -121,8 +85,8 @@ fn every_lost_watt_heats_the_oil_once() {
 #[test]
 fn the_oil_settles_where_as_much_is_shed_as_lost() {
     on_each_route(60, 30, |case| {
-        let air = case.settings.air();
-        let load = Load::new(case.implement, case.need);
+        let air = case.hookup.settings.air();
+        let load = Load::new(case.hookup.implement, case.need);
         let Some(found) = heat(&case.joined, load, air) else {
             return Ok(false);
         };
@@ -191,9 +155,9 @@ fn the_most_work_is_within_reach() {
     on_each_route(100, 40, |mut case| {
         let Some(found) = progress(
             &mut case.joined,
-            case.machine,
-            case.implement,
-            case.settings,
+            case.hookup.machine,
+            case.hookup.implement,
+            case.hookup.settings,
         ) else {
             return Ok(false);
         };
@@ -205,21 +169,26 @@ fn the_most_work_is_within_reach() {
             prop_assert!(after(time.low) <= after(time.likely));
             prop_assert!(after(time.likely) <= after(time.high));
         }
-        let work = case.implement.work.expect("its work is known");
-        let x = found.rotor / case.implement.rotor.rated;
+        let work = case.hookup.implement.work.expect("its work is known");
+        let x = found.rotor / case.hookup.implement.rotor.rated;
         let asked = work.power(Corner::LIKELY, rate.likely, x);
         // Standing still it has all of the budget; driving only takes from it.
         let standing = Settings {
             ground_speed: Some(Velocity::ZERO),
-            ..*case.settings
+            ..*case.hookup.settings
         };
-        let budget = Budget::at(case.machine, case.implement, &standing, Velocity::ZERO);
+        let budget = Budget::at(
+            case.hookup.machine,
+            case.hookup.implement,
+            &standing,
+            Velocity::ZERO,
+        );
         let chain = Chain {
             available: budget.left(Corner::LIKELY),
             ..case.joined.chain(Corner::LIKELY)
         };
         let (most, _) = chain.most().expect("it joins");
-        if case.sound && rate.likely > 0.0 {
+        if is_sound(&case.run.ledger) && rate.likely > 0.0 {
             let most = most.arrives().to_watts();
             prop_assert!(
                 asked.to_watts() <= most * (1.0 + 1e-6),
