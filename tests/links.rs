@@ -78,26 +78,12 @@ fn state() -> impl Strategy<Value = State> {
                 }
             },
         );
-    let controls = [
-        Control::EngineSpeed,
-        Control::OwnFlow,
-        Control::OwnRelief,
-        Control::PackFlow,
-        Control::PackRelief,
-        Control::OilTemperature,
-        Control::Altitude,
-        Control::AirTemperature,
-        Control::GroundSpeed,
-        Control::Slope,
-        Control::Depth,
-        Control::MaterialDensity,
-    ];
     (
         "[a-z0-9-]{1,40}",
         "[a-z0-9-]{1,40}",
         select(RouteId::ALL),
         settings,
-        select(controls.to_vec()),
+        select(Control::ALL),
         select(vec![UnitSystem::Metric, UnitSystem::Us]),
     )
         .prop_map(|(machine, implement, route, settings, over, units)| State {

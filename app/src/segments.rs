@@ -79,7 +79,7 @@ mod tests {
             for implement in &yard.implements {
                 let all = compare(machine, implement, &yard.kits, &Settings::default()).unwrap();
                 for (_, run) in all.ranked() {
-                    let pieces = segments(run, all.engine.likely, all.engine.likely);
+                    let pieces = segments(run, all.budget.net.likely, all.budget.net.likely);
                     let total: f64 = pieces.iter().map(|piece| piece.width).sum();
                     assert!((total - 1.0).abs() < 1e-9, "{total}");
                     assert!(pieces.iter().all(|piece| piece.width > 0.0));

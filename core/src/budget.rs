@@ -24,6 +24,22 @@ pub struct Budget {
 }
 
 impl Budget {
+    /// The same at another speed over ground.
+    pub fn driven_at(
+        self,
+        machine: &Machine,
+        implement: &Implement,
+        settings: &Settings,
+        ground_speed: Velocity,
+    ) -> Self {
+        Self {
+            driving: machine
+                .mass
+                .map(|mass| driving(machine, mass, implement, settings, ground_speed)),
+            ..self
+        }
+    }
+
     /// The budget of a machine that takes an implement over the ground at a speed.
     pub fn at(
         machine: &Machine,
@@ -38,10 +54,9 @@ impl Budget {
             net: engine.net_at(speed),
             air: engine.left_by_air(settings.altitude(), settings.air()),
             air_by_rule: engine.left_by_rule(settings.altitude(), settings.air()),
-            driving: machine
-                .mass
-                .map(|mass| driving(machine, mass, implement, settings, ground_speed)),
+            driving: None,
         }
+        .driven_at(machine, implement, settings, ground_speed)
     }
 
     /// What is left for a route.

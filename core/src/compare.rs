@@ -20,11 +20,7 @@ use crate::work::need_for;
 /// What every route of a comparison came to.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Comparison {
-    /// The engine's speed.
-    pub engine_speed: AngularSpeed,
-    /// The engine's net power at that speed.
-    pub engine: Spread<Power>,
-    /// What air and driving take of it.
+    /// The engine's speed, its net power there, and what air and driving take of it.
     pub budget: Budget,
     /// What the job needs at the rotor.
     pub need: Spread<Power>,
@@ -112,11 +108,8 @@ pub fn compare(
 ) -> Result<Comparison, Vec<Fault>> {
     settings.check(machine)?;
     let ground_speed = settings.ground_speed_for(implement);
-    let budget = Budget::at(machine, implement, settings, ground_speed);
     Ok(Comparison {
-        engine_speed: budget.speed,
-        engine: budget.net,
-        budget,
+        budget: Budget::at(machine, implement, settings, ground_speed),
         need: need_for(implement, settings),
         routes: RouteId::ALL
             .iter()

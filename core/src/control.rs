@@ -55,6 +55,21 @@ pub struct Range {
 }
 
 impl Control {
+    /// All of them, in the order of their numbers in a link: new ones go to the end.
+    pub const ALL: &[Self] = &[
+        Self::EngineSpeed,
+        Self::OwnFlow,
+        Self::OwnRelief,
+        Self::PackFlow,
+        Self::PackRelief,
+        Self::OilTemperature,
+        Self::Altitude,
+        Self::AirTemperature,
+        Self::GroundSpeed,
+        Self::Slope,
+        Self::Depth,
+        Self::MaterialDensity,
+    ];
     /// Those of the site.
     pub const SITE: &[Self] = &[Self::Altitude, Self::AirTemperature];
     /// Those of driving and of the material.
@@ -86,7 +101,8 @@ impl Control {
         }
     }
 
-    /// How far it can be turned for this machine and kit; `None` where there is nothing to turn.
+    /// How far it can be turned for this machine, implement and kit, which is this project's
+    /// judgement; `None` where there is nothing to turn.
     pub fn range(
         self,
         machine: &Machine,

@@ -66,7 +66,7 @@ pub const RELIEF_LIMITS: (f64, f64) = (20.0, 420.0);
 /// a VG 46 oil hardly flows; above, seals suffer.
 pub const OIL_LIMITS: (f64, f64) = (-20.0, 100.0);
 
-/// Lowest and highest site, m.
+/// Lowest and highest site, m: this project's judgement, as all that follow.
 pub const ALTITUDE_LIMITS: (f64, f64) = (0.0, 4000.0);
 /// Coldest and warmest air, °C.
 pub const AIR_LIMITS: (f64, f64) = (-30.0, 45.0);

@@ -85,21 +85,6 @@ struct LinkV2 {
     economy: bool,
 }
 
-/// The controls in the order of their numbers in a link.
-const CONTROLS: [Control; 12] = [
-    Control::EngineSpeed,
-    Control::OwnFlow,
-    Control::OwnRelief,
-    Control::PackFlow,
-    Control::PackRelief,
-    Control::OilTemperature,
-    Control::Altitude,
-    Control::AirTemperature,
-    Control::GroundSpeed,
-    Control::Slope,
-    Control::Depth,
-    Control::MaterialDensity,
-];
 /// The units in the order of their numbers in a link.
 const UNITS: [UnitSystem; 2] = [UnitSystem::Metric, UnitSystem::Us];
 
@@ -134,7 +119,7 @@ impl State {
             pack_bar: pack.relief.map(Pressure::to_bar),
             oil_c: oil.map(Temperature::to_celsius),
             outlet: outlet.map(|outlet| number(Outlet::ALL, outlet)),
-            over: number(&CONTROLS, self.over),
+            over: number(Control::ALL, self.over),
             units: number(&UNITS, self.units),
         };
         let link = LinkV2 {
@@ -240,7 +225,7 @@ fn read_v1(link: LinkV1) -> Option<State> {
             outlet,
             ..Settings::default()
         },
-        over: *CONTROLS.get(usize::from(link.over))?,
+        over: *Control::ALL.get(usize::from(link.over))?,
         units: *UNITS.get(usize::from(link.units))?,
     })
 }

@@ -77,7 +77,7 @@ impl Heat {
     }
 }
 
-/// The hottest that is looked at.
+/// The hottest that is looked at, °C: this project's judgement.
 pub const HOTTEST: f64 = 150.0;
 
 /// How warm the oil gets at a load in air; `None` for a route without oil or where nothing moves.
@@ -99,9 +99,13 @@ pub fn heat(joined: &Joined, load: Load<'_>, air: Temperature) -> Option<Heat> {
     };
     let surface = tank_surface(tank.likely);
     let at_limit = circuit.at(limit)?;
+    let looks: Vec<_> = (0..=LOOKS)
+        .map(|look| f64::from(look) / f64::from(LOOKS))
+        .map(|part| (part, circuit.lost(part, air)))
+        .collect();
     let settling = SurfaceRule::ALL.map(|rule| {
         let shed = circuit.shed(rule, surface);
-        let at = circuit.settles(shed, air);
+        let at = circuit.settles(&looks, shed, air);
         Settling {
             rule,
             at,
@@ -125,6 +129,10 @@ pub fn heat(joined: &Joined, load: Load<'_>, air: Temperature) -> Option<Heat> {
         cooler: cooler_size(duty, limit, air),
         usual_tank: usual_tank(flow),
     })
+}
+
+fn to_hottest(air: Temperature) -> TemperatureDifference {
+    Temperature::celsius(HOTTEST) - air
 }
 
 struct Circuit<'a> {
@@ -214,29 +222,33 @@ impl Circuit<'_> {
         film * surface + cooler.unwrap_or(Conductance::ZERO)
     }
 
+    /// What is lost with the oil a part of the way from the air's temperature to [`HOTTEST`].
+    fn lost(&self, part: f64, air: Temperature) -> Power {
+        let oil = air + to_hottest(air) * part;
+        self.at(oil).map_or(Power::ZERO, |it| it.heat)
+    }
+
     /// Where the oil's temperature settles as it warms from the air's: the first at which what is
     /// shed has grown to what is lost. Hot, thin oil leaks more, so there may be others above.
-    fn settles(&self, shed: Conductance, air: Temperature) -> Option<Temperature> {
-        let hottest = Temperature::celsius(HOTTEST) - air;
-        let warmer = |part: f64| TemperatureDifference::kelvins(hottest.to_kelvins() * part);
-        let excess = |part: f64| {
-            let lost = self
-                .at(air + warmer(part))
-                .map_or(Power::ZERO, |it| it.heat);
-            // P_shed − P_lost
-            (shed * warmer(part) - lost).to_watts()
-        };
-        let (mut a, mut at_a) = (0.0, excess(0.0));
-        for step in 1..=LOOKS {
-            let b = f64::from(step) / f64::from(LOOKS);
-            let at_b = excess(b);
-            if at_b > 0.0 {
-                let bracket = Bracket { a, b, at_a, at_b };
-                return Some(air + warmer(bracket.root(excess)));
-            }
-            (a, at_a) = (b, at_b);
-        }
-        None
+    /// `looks` are what is lost at evenly spaced parts of the way to [`HOTTEST`].
+    fn settles(
+        &self,
+        looks: &[(f64, Power)],
+        shed: Conductance,
+        air: Temperature,
+    ) -> Option<Temperature> {
+        // P_shed − P_lost
+        let excess = |part: f64, lost: Power| (shed * (to_hottest(air) * part) - lost).to_watts();
+        let neighbours = looks.iter().zip(looks.iter().skip(1));
+        let mut brackets = neighbours.map(|(&(a, lost_a), &(b, lost_b))| Bracket {
+            a,
+            b,
+            at_a: excess(a, lost_a),
+            at_b: excess(b, lost_b),
+        });
+        let first = brackets.find(|bracket| bracket.at_b > 0.0)?;
+        let part = first.root(|part| excess(part, self.lost(part, air)));
+        Some(air + to_hottest(air) * part)
     }
 
     /// Time from the air's temperature to a limit.

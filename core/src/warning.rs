@@ -11,7 +11,7 @@ use crate::physics::line::{LineKind, Pipe, VelocityAdvice};
 use crate::physics::suction::{inlet_pressure, lowest_inlet};
 use crate::quantity::{AngularSpeed, Flow, Power, Pressure, Torque, Velocity, Viscosity};
 use crate::settings::Settings;
-use crate::stage::pump::PumpSize;
+use crate::stage::pump::{Pump, PumpSize};
 use crate::stage::{AtWork, Stage, StageKind, StagePhysics};
 
 /// Something unusual, beside a result that stands.
@@ -108,8 +108,8 @@ pub fn warnings(
     (need, settings): (Power, &Settings),
 ) -> Vec<Warning> {
     let mut warnings = Vec::new();
-    let mut stages = ledger.passages.iter();
-    if stages.any(|it| it.stage.kind() == StageKind::Pump) {
+    let pump = pump_of(ledger);
+    if pump.is_some() {
         let (viscosity, range) = (ledger.at.viscosity, working_viscosity());
         if viscosity < range.0 || viscosity > range.1 {
             warnings.push(Warning::OilOutOfRange { viscosity, range });
@@ -138,12 +138,11 @@ pub fn warnings(
     }
     warnings.extend(hard_start(ledger, implement, need));
     // A kit may serve a route with the machine's own pump too.
-    let has_kit_pump = pump_passage(ledger).is_some_and(
-        |it| matches!(&it.stage, Stage::Pump(pump) if matches!(pump.size, PumpSize::Displacement(_))),
-    );
-    if has_kit_pump {
-        warnings.extend(hurried_pump(ledger, kit));
-        warnings.extend(starved_inlet(ledger, kit, settings));
+    if let Some((passage, pump)) = pump
+        && let PumpSize::Displacement(_) = pump.size
+    {
+        warnings.extend(hurried_pump(passage, kit));
+        warnings.extend(starved_inlet(passage, &ledger.at, kit, settings));
     }
     warnings
 }
@@ -168,13 +167,11 @@ fn of_stage(passage: &Passage, warnings: &mut Vec<Warning>) {
             }
         }
         (Stage::Gear(gear), _, _) => {
-            if let Some(angle) = gear.angle
-                && AngleAdvice::of(angle) != AngleAdvice::Fine
-            {
-                warnings.push(Warning::JointAngle {
-                    angle,
-                    advice: AngleAdvice::of(angle),
-                });
+            if let Some(angle) = gear.angle {
+                let advice = AngleAdvice::of(angle);
+                if advice != AngleAdvice::Fine {
+                    warnings.push(Warning::JointAngle { angle, advice });
+                }
             }
         }
         _ => {}
@@ -196,25 +193,19 @@ fn too_fast(line: Line, pipe: &Pipe, kind: LineKind, flow: Flow) -> Option<Warni
 /// Equation: T = V·p/2π·η_start·Π(η/i), p not above the motor's highest. Units: SI.
 /// Source: definition of displacement; no flow, so nothing is lost in the lines.
 fn hard_start(ledger: &Ledger, implement: &Implement, need: Power) -> Option<Warning> {
-    let at = |kind| {
-        ledger
-            .passages
-            .iter()
-            .position(|it| it.stage.kind() == kind)
-    };
-    let relief = match &ledger.passages.get(at(StageKind::Pump)?)?.stage {
-        Stage::Pump(pump) => pump.relief.likely,
-        _ => return None,
-    };
-    let place = at(StageKind::Motor)?;
-    let Stage::Motor(motor) = &ledger.passages.get(place)?.stage else {
-        return None;
-    };
+    let (_, pump) = pump_of(ledger)?;
+    let relief = pump.relief.likely;
+    let mut stages = ledger.passages.iter().map(|it| &it.stage);
+    let motor = stages.find_map(|stage| match stage {
+        Stage::Motor(motor) => Some(motor),
+        _ => None,
+    })?;
     let starting = implement.motor.as_ref()?.starting.likely;
     // T = V·p/2π·η_start
     let mut starts = relief.min(motor.highest) * motor.displacement * starting;
-    for passage in ledger.passages.iter().skip(place + 1) {
-        if let Stage::Gear(gear) = &passage.stage {
+    // What is behind the motor.
+    for stage in stages {
+        if let Stage::Gear(gear) = stage {
             starts = starts * (gear.efficiency.likely / gear.ratio);
         }
     }
@@ -224,29 +215,29 @@ fn hard_start(ledger: &Ledger, implement: &Implement, need: Power) -> Option<War
 }
 
 /// At the engine's speed: that it fits at the PTO's rated speed has been seen to.
-fn hurried_pump(ledger: &Ledger, kit: &Kit) -> Option<Warning> {
+fn hurried_pump(pump: &Passage, kit: &Kit) -> Option<Warning> {
     let highest = kit.pump.as_ref()?.highest;
-    let speed = pump_passage(ledger)?.takes.rate.turning().ok()?;
+    let speed = pump.takes.rate.turning().ok()?;
     // A thousandth more is rounding.
     (speed > highest * 1.001).then_some(Warning::PumpTooFast { speed, highest })
 }
 
-fn pump_passage(ledger: &Ledger) -> Option<&Passage> {
+/// The route's pump and what it took and handed on, where it has one.
+fn pump_of(ledger: &Ledger) -> Option<(&Passage, &Pump)> {
     let mut passages = ledger.passages.iter();
-    passages.find(|it| it.stage.kind() == StageKind::Pump)
+    passages.find_map(|passage| match &passage.stage {
+        Stage::Pump(pump) => Some((passage, pump)),
+        _ => None,
+    })
 }
 
-fn starved_inlet(ledger: &Ledger, kit: &Kit, settings: &Settings) -> Option<Warning> {
+fn starved_inlet(pump: &Passage, at: &AtWork, kit: &Kit, settings: &Settings) -> Option<Warning> {
     let suction = kit.pump.as_ref()?.suction?;
-    let pump = pump_passage(ledger)?;
     let flow = pump.gives.rate.flowing().ok()?;
-    let AtWork {
-        viscosity, density, ..
-    } = ledger.at;
     let inlet = inlet_pressure(
         standard_pressure(settings.altitude()),
-        suction.line.drop(flow, viscosity, density),
-        density,
+        suction.line.drop(flow, at.viscosity, at.density),
+        at.density,
         suction.lift,
     );
     let lowest = lowest_inlet();

@@ -1,6 +1,5 @@
 //! An implement at work: how much of its work a route keeps up, and what limits it.
 
-use crate::budget::Budget;
 use crate::chain::{Chain, Running};
 use crate::drive::Limit;
 use crate::implement::{Implement, ImplementKind, Work};
@@ -188,7 +187,10 @@ impl Job<'_> {
             return self.with(joined.chain(corner), corner);
         };
         let at = |speed: Velocity| {
-            let budget = Budget::at(self.machine, self.implement, self.settings, speed);
+            let budget =
+                joined
+                    .budget
+                    .driven_at(self.machine, self.implement, self.settings, speed);
             let chain = Chain {
                 available: budget.left(corner),
                 ..joined.chain(corner)

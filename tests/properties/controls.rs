@@ -7,21 +7,6 @@ use farend_core::settings::Settings;
 use farend_core::units::{Quantity, UnitSystem};
 use proptest::prelude::*;
 
-const ALL: [Control; 12] = [
-    Control::EngineSpeed,
-    Control::OwnFlow,
-    Control::OwnRelief,
-    Control::PackFlow,
-    Control::PackRelief,
-    Control::OilTemperature,
-    Control::Altitude,
-    Control::AirTemperature,
-    Control::GroundSpeed,
-    Control::Slope,
-    Control::Depth,
-    Control::MaterialDensity,
-];
-
 fn number(quantity: Quantity) -> f64 {
     quantity.shown_in(UnitSystem::Metric).0
 }
@@ -36,7 +21,7 @@ proptest! {
         for (machine, implement) in pairs(&yard) {
             let settings = turned.on(machine, implement);
             for kit in yard.kits.iter().map(Some).chain([None]) {
-                for control in ALL {
+                for control in Control::ALL {
                     let Some(range) = control.range(machine, implement, kit, &settings) else {
                         continue;
                     };

@@ -300,11 +300,11 @@ fn it_is_the_plain_equations() {
             }
 
             let of_entry = (&entry.machines[0], &entry.implements[0], &entry.kits[0]);
-            let rpm = comparison.engine_speed.to_rpm();
+            let rpm = comparison.budget.speed.to_rpm();
             let expected = plain_kw(of_entry, &settings, rpm);
             let actual = run.delivered.likely.to_kilowatts();
             // Where nearly all is lost, what arrives may hide between the plain search's points.
-            let allowed = 1e-5 * comparison.engine.likely.to_kilowatts();
+            let allowed = 1e-5 * comparison.budget.net.likely.to_kilowatts();
             prop_assert!(
                 (actual - expected).abs() <= 1e-9 * expected + allowed,
                 "{actual} kW, not {expected} kW: {:?}",

@@ -188,7 +188,7 @@ proptest! {
         for (machine, implement) in pairs(&yard) {
             let comparison = compare(machine, implement, &yard.kits, &turned.on(machine, implement));
             let comparison = comparison.expect("settings within their ranges");
-            let engine = comparison.engine;
+            let engine = comparison.budget.net;
             prop_assert!(engine.low <= engine.likely && engine.likely <= engine.high);
             prop_assert_eq!(comparison.routes.len(), RouteId::ALL.len());
             for run in comparison.routes.iter().filter_map(|result| result.run()) {

@@ -184,7 +184,7 @@ fn a_motor_that_leaks_and_rubs_less() {
 #[test]
 fn a_faster_engine_on_the_rising_part_of_its_curve() {
     helps_where(
-        |route, old, new| !route.needs_oil() && new.engine.likely >= old.engine.likely,
+        |route, old, new| !route.needs_oil() && new.budget.net.likely >= old.budget.net.likely,
         |_, turned, part| {
             turned.speed = turned.speed.map(|speed| speed + (1.0 - speed) * part);
         },

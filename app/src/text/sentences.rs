@@ -36,7 +36,7 @@ pub fn answer(
         short(&machine.name),
         labels::the_route(route),
         number::power(run.delivered.likely, units),
-        number::power(all.engine.likely, units),
+        number::power(all.budget.net.likely, units),
         times(run.verdict.ratio),
         number::power(all.need.likely, units),
         labels::standing(run.verdict.likely),
@@ -59,7 +59,7 @@ pub fn contrast(all: &Comparison, units: UnitSystem) -> Option<String> {
         "Through {} only {} arrive, {} of the engine's power; {} brings {} times as much.",
         labels::the_route(*route),
         number::power(run.delivered.likely, units),
-        number::percent(run.delivered.likely / all.engine.likely),
+        number::percent(run.delivered.likely / all.budget.net.likely),
         labels::the_route(*best),
         number::fixed(ratio, 1),
     ))
@@ -95,7 +95,7 @@ pub fn bars(all: &Comparison, units: UnitSystem) -> String {
         .collect();
     format!(
         "Of the engine's {}, these arrive at the rotor: {}. The job needs {}.",
-        number::power(all.engine.likely, units),
+        number::power(all.budget.net.likely, units),
         list(&told),
         number::power(all.need.likely, units)
     )

@@ -71,7 +71,7 @@ fn Row(route: RouteId, scale: Memo<Option<Power>>) -> impl IntoView {
         let result = result.read();
         let run = result.as_ref()?.run()?;
         let all = model.comparison.read();
-        let part = run.delivered.likely / all.as_ref()?.engine.likely;
+        let part = run.delivered.likely / all.as_ref()?.budget.net.likely;
         let power = number::power(run.delivered.likely, model.units.get());
         Some((power, number::percent(part)))
     };
@@ -124,7 +124,7 @@ fn bar(model: Model, run: &Run, scale: Power) -> impl IntoView + use<> {
     let all = model.comparison.read();
     let pieces = all
         .as_ref()
-        .map(|all| segments(run, all.engine.likely, scale))
+        .map(|all| segments(run, all.budget.net.likely, scale))
         .unwrap_or_default();
     let need = all.as_ref().map(|all| all.need.map(|power| power / scale));
     let low = run.delivered.low / scale;
@@ -219,7 +219,7 @@ fn Ends(scale: Memo<Option<Power>>) -> impl IntoView {
         let all = model.comparison.read();
         let all = all.as_ref()?;
         let shown = |power| number::power(power, model.units.get());
-        let (engine, need) = (all.engine.likely, all.need.likely);
+        let (engine, need) = (all.budget.net.likely, all.need.likely);
         Some(view! {
             {label(engine, "30%", "engine-end", sentences::engine_end(shown(engine)))}
             {label(need, "80%", "need-end", sentences::need_end(shown(need)))}
@@ -303,7 +303,7 @@ fn Table() -> impl IntoView {
         let rows = all
             .routes
             .iter()
-            .map(|result| table_row(result, all.engine.likely, units));
+            .map(|result| table_row(result, all.budget.net.likely, units));
         Some(rows.collect_view())
     };
     view! {

@@ -8,6 +8,7 @@ use crate::number;
 use crate::text::{labels, sentences};
 use farend_core::defaults;
 use farend_core::sensitivity::influences;
+use farend_core::source::Source;
 use farend_core::thermal::Heat;
 use farend_core::units::{Quantity, UnitSystem};
 use leptos::prelude::*;
@@ -17,7 +18,7 @@ const MOST_FIGURES: usize = 8;
 
 /// The parts, each folded.
 #[component]
-pub fn Deeper() -> impl IntoView {
+pub fn Deeper(heat: Memo<Option<Heat>>) -> impl IntoView {
     view! {
         <section class="deeper">
             <h2>{labels::DEEPER_HEADING}</h2>
@@ -25,7 +26,7 @@ pub fn Deeper() -> impl IntoView {
                 <Work />
             </Fold>
             <Fold name="heat" title=labels::HEAT>
-                <HeatOfOil />
+                <HeatOfOil heat=heat />
             </Fold>
             <Fold name="influences" title=labels::INFLUENCES>
                 <Influences />
@@ -54,9 +55,8 @@ fn Fold(name: &'static str, title: &'static str, children: ChildrenFn) -> impl I
 }
 
 #[component]
-fn HeatOfOil() -> impl IntoView {
+fn HeatOfOil(heat: Memo<Option<Heat>>) -> impl IntoView {
     let model = Model::of_page();
-    let found = Memo::new(move |_| model.heat());
     move || {
         let units = model.units.get();
         let missing = || {
@@ -66,7 +66,7 @@ fn HeatOfOil() -> impl IntoView {
                 labels::NO_OIL
             }
         };
-        match found.get() {
+        match heat.get() {
             None => view! { <p>{missing()}</p> }.into_any(),
             Some(heat) => heat_table(&heat, units).into_any(),
         }
@@ -117,7 +117,7 @@ fn heat_table(heat: &Heat, units: UnitSystem) -> impl IntoView + use<> {
         <p>{sentences::cooling(heat, units)}</p>
         <p class="source">
             {defaults::TANK_MINUTES.source.citation()} "; "
-            {farend_core::source::Source::SurfaceRules.citation()}
+            {Source::SurfaceRules.citation()}
         </p>
     }
 }

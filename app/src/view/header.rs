@@ -1,5 +1,6 @@
 //! Name, yard, units, and what can be done with files and links.
 
+use super::radio::radio;
 use crate::browser;
 use crate::model::{Model, Notice};
 use crate::text::labels;
@@ -49,18 +50,10 @@ pub fn Header() -> impl IntoView {
 fn UnitSwitch() -> impl IntoView {
     let model = Model::of_page();
     let choice = move |units: UnitSystem, name: &'static str, id: &'static str| {
-        view! {
-            <label>
-                <input
-                    type="radio"
-                    name="units"
-                    data-testid=id
-                    prop:checked=move || model.units.get() == units
-                    on:change=move |_| model.state.update(|state| state.units = units)
-                />
-                <span>{name}</span>
-            </label>
-        }
+        let chosen = move || model.units.get() == units;
+        radio("units", id, name, chosen, move || {
+            model.state.update(|state| state.units = units);
+        })
     };
     view! {
         <fieldset class="switch">

@@ -17,7 +17,7 @@ use leptos::prelude::*;
 
 /// The ledger of the open route.
 #[component]
-pub fn LedgerView() -> impl IntoView {
+pub fn LedgerView(heat: Memo<Option<Heat>>) -> impl IntoView {
     let model = Model::of_page();
     let heading = move || {
         format!(
@@ -42,8 +42,8 @@ pub fn LedgerView() -> impl IntoView {
             ),
             Outcome::Runs(run) => {
                 let kit = model.yard.read().kit(&run.kit).map(|kit| kit.name.clone());
-                let heat = model.heat();
-                Some(ledger(route, run, &all.as_ref()?.budget, kit, heat, units).into_any())
+                let budget = &all.as_ref()?.budget;
+                Some(ledger(route, run, budget, kit, heat.get(), units).into_any())
             }
         }
     };

@@ -12,6 +12,7 @@ mod header;
 mod ledger;
 mod notice;
 pub mod page;
+mod radio;
 mod sources;
 mod what_if;
 mod work;

@@ -19,6 +19,8 @@ pub fn Page() -> impl IntoView {
     let model = Model::new(&browser::fragment());
     provide_context(model);
     link::follow(model);
+    // The ledger and its unfolded part show the same.
+    let heat = Memo::new(move |_| model.heat());
     view! {
         <Header />
         <main>
@@ -28,9 +30,9 @@ pub fn Page() -> impl IntoView {
             <div class="columns">
                 <Bars />
                 <WhatIf />
-                <LedgerView />
+                <LedgerView heat=heat />
             </div>
-            <Deeper />
+            <Deeper heat=heat />
             <Cautions />
         </main>
     }

@@ -2,6 +2,7 @@
 
 use super::control::ControlRow;
 use super::curve::Curve;
+use super::radio::radio;
 use crate::model::Model;
 use crate::text::{labels, sentences};
 use farend_core::control::Control;
@@ -77,31 +78,20 @@ fn GearChoice() -> impl IntoView {
         both.filter(|_| of_use)
     });
     let choice = move |economy: bool, pto: &Pto| {
-        // The engine speed that was turned belonged to the other gear.
-        let choose = move |_| {
-            model.state.update(|state| {
-                state.settings.economy = economy;
-                state.settings.engine_speed = None;
-            });
-        };
         let id = if economy {
             "pto-economy"
         } else {
             "pto-standard"
         };
-        let units = model.units.get();
-        view! {
-            <label>
-                <input
-                    type="radio"
-                    name="pto"
-                    data-testid=id
-                    prop:checked=move || model.settings.get().economy == economy
-                    on:change=choose
-                />
-                <span>{sentences::pto_gear(pto, units)}</span>
-            </label>
-        }
+        let text = sentences::pto_gear(pto, model.units.get());
+        let chosen = move || model.settings.get().economy == economy;
+        radio("pto", id, text, chosen, move || {
+            // The engine speed that was turned belonged to the other gear.
+            model.state.update(|state| {
+                state.settings.economy = economy;
+                state.settings.engine_speed = None;
+            });
+        })
     };
     move || {
         ptos.get().map(|(standard, economical)| {
@@ -125,23 +115,13 @@ fn GroundChoice() -> impl IntoView {
         Some(model.settings.get().ground.unwrap_or(own))
     };
     let choice = move |ground: Ground| {
-        let choose = move |_| {
+        let (id, text) = (ground.word(), labels::ground(ground));
+        let chosen = move || used() == Some(ground);
+        radio("ground", id, text, chosen, move || {
             model
                 .state
-                .update(|state| state.settings.ground = Some(ground))
-        };
-        view! {
-            <label>
-                <input
-                    type="radio"
-                    name="ground"
-                    data-testid=ground.word()
-                    prop:checked=move || used() == Some(ground)
-                    on:change=choose
-                />
-                <span>{labels::ground(ground)}</span>
-            </label>
-        }
+                .update(|state| state.settings.ground = Some(ground));
+        })
     };
     view! {
         <fieldset class="switch">
@@ -205,25 +185,15 @@ fn CircuitChoice() -> impl IntoView {
         Some(circuit.outlet)
     };
     let choice = move |outlet: Outlet| {
-        let choose = move |_| {
+        let (id, text) = (outlet.word(), labels::outlet(outlet));
+        let chosen = move || used() == Some(outlet);
+        radio("circuit", id, text, chosen, move || {
             // What was turned belonged to the other circuit.
             model.state.update(|state| {
                 state.settings.outlet = Some(outlet);
                 state.settings.own = Default::default();
             });
-        };
-        view! {
-            <label>
-                <input
-                    type="radio"
-                    name="circuit"
-                    data-testid=outlet.word()
-                    prop:checked=move || used() == Some(outlet)
-                    on:change=choose
-                />
-                <span>{labels::outlet(outlet)}</span>
-            </label>
-        }
+        })
     };
     move || {
         outlets.get().map(|outlets| {

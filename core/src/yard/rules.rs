@@ -1,5 +1,5 @@
 //! The fields of a yard file, format version 1: what each may hold, in which unit, and the hint
-//! that a fault gets. The one place for ranges.
+//! that a fault gets. The one place for ranges, which are this project's judgement.
 
 use super::shape::{Field, Shape};
 use crate::implement::{Ground, ImplementKind, Place};
