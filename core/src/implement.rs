@@ -2,6 +2,7 @@
 
 use crate::defaults;
 use crate::drive::Limit;
+use crate::hookup::{InputEnd, Mount};
 use crate::measure::{Measure, Swath};
 use crate::physics::driving;
 use crate::quantity::{
@@ -36,6 +37,8 @@ pub struct Implement {
     pub travel: Option<Travel>,
     /// Its mass.
     pub mass: Option<Mass>,
+    /// How it hangs from its machine.
+    pub mount: Mount,
 }
 
 /// What an implement's work takes.
@@ -174,6 +177,10 @@ pub struct InputShaft {
     pub drive: Vec<GearKind>,
     /// The most power that it may take at its speed.
     pub rating: Option<Spread<Power>>,
+    /// Its end.
+    pub end: InputEnd,
+    /// Price of the implement with this shaft, in the yard's currency.
+    pub price: Option<f64>,
 }
 
 /// A hydraulic motor by which an implement can be driven.
@@ -195,6 +202,10 @@ pub struct InputMotor {
     pub hydro_mechanical: Spread<f64>,
     /// Torque at which it starts, as a part of V·Δp/2π.
     pub starting: Spread<f64>,
+    /// Whether it needs a third, pressureless line back to the tank.
+    pub case_drain: Option<bool>,
+    /// Price of the implement with this motor, in the yard's currency.
+    pub price: Option<f64>,
 }
 
 impl Implement {

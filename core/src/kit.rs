@@ -1,9 +1,10 @@
 //! Hardware that a route needs beside machine and implement.
 
+use crate::hookup::{KitShaft, Seat};
 use crate::machine::Reservoir;
 use crate::physics::line::Pipe;
 use crate::physics::oil::Oil;
-use crate::quantity::{AngularSpeed, Displacement, Flow, Length, Pressure};
+use crate::quantity::{AngularSpeed, Displacement, Flow, Length, Pressure, Time, Torque};
 use crate::route::RouteId;
 use crate::spread::Spread;
 use crate::stage::gear::Gear;
@@ -26,6 +27,18 @@ pub struct Kit {
     pub pump: Option<KitPump>,
     /// Its hoses and couplers.
     pub hoses: Option<KitHoses>,
+    /// Its shaft.
+    pub shaft: KitShaft,
+    /// Torque at which the first of its slip clutches slips.
+    pub slips: Option<Torque>,
+    /// Where it puts the implement, where that isn't the route's usual place.
+    pub seat: Option<Seat>,
+    /// Time to hook it up.
+    pub hookup: Option<Time>,
+    /// Its price, in the yard's currency.
+    pub price: Option<f64>,
+    /// Price of fitting it.
+    pub fitting: Option<f64>,
 }
 
 /// A pump that a kit brings, with its own reservoir.
@@ -75,6 +88,10 @@ pub struct KitHoses {
     pub coupler_flow: Flow,
     /// Loss coefficients K of elbows and adapters added up, one way.
     pub fittings: f64,
+    /// Size of its couplers on the machine's side.
+    pub coupler_size: Option<Length>,
+    /// Whether it has a third, pressureless line back to the tank.
+    pub case_drain: Option<bool>,
 }
 
 impl KitHoses {

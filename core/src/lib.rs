@@ -32,6 +32,7 @@ pub mod defaults_work;
 pub mod drive;
 pub mod fault;
 pub mod formula;
+pub mod hookup;
 pub mod implement;
 pub mod kit;
 pub mod machine;

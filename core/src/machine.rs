@@ -2,6 +2,7 @@
 
 use crate::defaults;
 use crate::drive::Limit;
+use crate::hookup::{Axles, Hitch, Loader, PtoEnd};
 use crate::physics::derate::{self, Air, PlainRule};
 use crate::physics::driving;
 use crate::physics::engine::{Curve, net_power_at};
@@ -38,6 +39,14 @@ pub struct Machine {
     pub mass: Option<Mass>,
     /// What drives its wheels.
     pub transmission: Transmission,
+    /// Its rear hitch, where anything is known of it.
+    pub hitch: Option<Hitch>,
+    /// Its loader, where it has one.
+    pub loader: Option<Loader>,
+    /// Its axles, where they are known.
+    pub axles: Option<Axles>,
+    /// Its price, in the yard's currency.
+    pub price: Option<f64>,
 }
 
 words! {
@@ -165,6 +174,8 @@ pub struct Pto {
     pub tested: Option<Spread<Power>>,
     /// The most that the shaft is made for at its rated speed, where known.
     pub rating: Option<Spread<Power>>,
+    /// Its end.
+    pub end: PtoEnd,
 }
 
 impl Pto {
@@ -256,6 +267,10 @@ pub struct Circuit {
     pub hydro_mechanical: Spread<f64>,
     /// Where its oil comes from and cools.
     pub reservoir: Reservoir,
+    /// Size of its couplers.
+    pub coupler_size: Option<Length>,
+    /// Whether a third, pressureless line back to the tank is there.
+    pub case_drain: Option<bool>,
 }
 
 /// A tank with or without a cooler.

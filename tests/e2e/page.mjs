@@ -22,9 +22,11 @@ export class FarendPage {
     return this.part(id).innerText();
   }
 
-  /** Opens a part that is folded. */
+  /** Opens a part that is folded, and waits for what is in it. */
   async unfold(id) {
-    await this.part(id).locator('summary').first().click();
+    const part = this.part(id);
+    await part.locator('summary').first().click();
+    await part.locator(':scope > summary + *').first().waitFor();
   }
 
   // Choices

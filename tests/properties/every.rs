@@ -14,13 +14,30 @@ use farend_core::settings::Settings;
 use farend_core::spread::{Corner, Scenario};
 use farend_core::stage::{StageKind, StagePhysics};
 use farend_core::yard::Yard;
-use farend_core::yard::entry::YardEntry;
+use farend_core::yard::entry::{ImplementEntry, KitEntry, MachineEntry, YardEntry};
 use farend_tests::load;
 use proptest::prelude::TestCaseError;
 
 /// A random yard as the program gets it: through its file.
 pub fn loaded(entry: &YardEntry) -> Yard {
     load(&serde_json::to_string(entry).expect("a yard as JSON"))
+}
+
+/// A yard of one machine, one implement and one kit, as the program gets it.
+pub fn yard_of(machine: MachineEntry, implement: ImplementEntry, kit: KitEntry) -> Yard {
+    loaded(&YardEntry {
+        format_version: 1,
+        name: "A yard".to_owned(),
+        place: None,
+        invented: None,
+        dealer: None,
+        note: None,
+        currency: None,
+        hour_price: None,
+        machines: vec![machine],
+        implements: vec![implement],
+        kits: vec![kit],
+    })
 }
 
 /// Each machine with each implement.

@@ -1,6 +1,6 @@
 //! Machine hydraulics from end to end, against the plain equations in L/min, bar, kW and rpm.
 
-use crate::every::loaded;
+use crate::every::yard_of;
 use crate::plain::{left_kw, likely};
 use crate::random::{implement, kit, settings, tractor};
 use core::f64::consts::PI;
@@ -14,7 +14,7 @@ use farend_core::route::RouteId;
 use farend_core::settings::Settings;
 use farend_core::warning::Warning;
 use farend_core::yard::entry::{
-    HosesEntry, ImplementEntry, KitEntry, MachineEntry, UncertainEntry, YardEntry,
+    HosesEntry, ImplementEntry, KitEntry, MachineEntry, UncertainEntry,
 };
 use libm::{log10, pow};
 use proptest::prelude::*;
@@ -277,16 +277,7 @@ fn it_is_the_plain_equations() {
     let seen: RefCell<HashMap<&str, u32>> = RefCell::default();
     let result =
         TestRunner::new(crate::cases(500)).run(&random, |(tractor, implement, kit, turned)| {
-            let entry = YardEntry {
-                format_version: 1,
-                name: "A yard".to_owned(),
-                place: None,
-                invented: None,
-                machines: vec![tractor],
-                implements: vec![implement],
-                kits: vec![kit],
-            };
-            let yard = loaded(&entry);
+            let yard = yard_of(tractor.clone(), implement.clone(), kit.clone());
             let machine = &yard.machines[0];
             let settings = turned.on(machine, &yard.implements[0]);
             let comparison = compare(machine, &yard.implements[0], &yard.kits, &settings)
@@ -299,7 +290,7 @@ fn it_is_the_plain_equations() {
                 *seen.borrow_mut().entry(kind).or_default() += 1;
             }
 
-            let of_entry = (&entry.machines[0], &entry.implements[0], &entry.kits[0]);
+            let of_entry = (&tractor, &implement, &kit);
             let rpm = comparison.budget.speed.to_rpm();
             let expected = plain_kw(of_entry, &settings, rpm);
             let actual = run.delivered.likely.to_kilowatts();

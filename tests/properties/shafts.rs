@@ -13,7 +13,7 @@ use farend_core::source::Source;
 use farend_core::spread::{Corner, Spread};
 use farend_core::stage::Stage;
 use farend_core::stage::gear::{Gear, GearKind, GearRole};
-use farend_core::yard::entry::{PtoEntry, ShaftEntry, UncertainEntry, YardEntry};
+use farend_core::yard::entry::{PtoEntry, ShaftEntry, UncertainEntry};
 use farend_tests::{most, run as run_route};
 use proptest::collection::vec;
 use proptest::prelude::*;
@@ -115,6 +115,7 @@ proptest! {
             engine_rpm,
             tested_kw: None,
             rating_kw: Some(UncertainEntry::One(600.0)),
+            end: None,
         });
         tractor.mid_pto = None;
         kit.pto_rpm = None;
@@ -128,6 +129,8 @@ proptest! {
             rpm: 540.0,
             drive: vec![GearKind::Bevel, GearKind::Belt],
             rating_kw: None,
+            end: None,
+            price: None,
         }];
 
         // η of two joints: η₀ − (4/π)·μ·(r/R)·|β| each.
@@ -148,15 +151,7 @@ proptest! {
         let expected = left_kw(&tractor, &implement, &Settings::default(), engine_rpm) * 0.86 * kit_efficiency * 0.95 * 0.955;
         let rotor_rpm = implement.rotor.rated_rpm;
 
-        let yard = crate::every::loaded(&YardEntry {
-            format_version: 1,
-            name: "A yard".to_owned(),
-            place: None,
-            invented: None,
-            machines: vec![tractor],
-            implements: vec![implement],
-            kits: vec![kit],
-        });
+        let yard = crate::every::yard_of(tractor, implement, kit);
         let route = run_route(&yard, "it", "it", RouteId::RearShaft).expect("they fit");
         nearly(route.delivered.likely.to_kilowatts(), expected)?;
         nearly(route.rotor.to_rpm(), rotor_rpm)?;

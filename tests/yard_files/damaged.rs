@@ -69,6 +69,35 @@ fn are(faults: &[Fault], expected: &[Expected]) {
 #[test]
 fn each_edit_gives_its_faults() {
     let table: &[(&[Edit], &[Expected])] = &[
+        // How things are hooked up.
+        (
+            &[Set("/machines/0/hitch/lowest_m", json!(0.8))],
+            &[(
+                "machines[0].hitch.lowest_m",
+                "not above",
+                "the height when lifted, 0.75",
+            )],
+        ),
+        (
+            &[Set("/machines/0/axles/front_kg", json!(900))],
+            &[(
+                "machines[0].axles.front_kg",
+                "not above",
+                "the machine's mass_kg, 880",
+            )],
+        ),
+        (
+            &[Remove("/machines/0/mass_kg")],
+            &[("machines[0].mass_kg", "required", "the rear axle")],
+        ),
+        (
+            &[Set("/kits/0/shaft/closed_m", json!(1.2))],
+            &[("kits[0].shaft.closed_m", "not above", "tubes part, 1.12")],
+        ),
+        (
+            &[Set("/currency", json!("eur"))],
+            &[("currency", "type", "three capital letters")],
+        ),
         // Speeds of an engine and what it drives.
         (
             &[Set("/machines/0/engine/lowest_rpm", json!(2700))],
@@ -392,9 +421,9 @@ fn each_edit_gives_its_faults() {
             )],
         ),
         (
-            &[Set("/machines/0/price", json!(25))],
+            &[Set("/machines/0/colour", json!(25))],
             &[(
-                "machines[0].price",
+                "machines[0].colour",
                 "unknown",
                 "The fields here are: id, name",
             )],

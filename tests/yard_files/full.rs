@@ -1,10 +1,13 @@
 //! A yard in which every field of the format is filled, and those that can be loaded, in which of
 //! fields that exclude one another only one is.
 
+use farend_core::hookup::{Seat, Turns};
 use farend_core::implement::{Ground, ImplementKind, Place};
 use farend_core::machine::{Aspiration, MachineKind, Outlet, SteeringPolicy, Supply, Transmission};
 use farend_core::measure::Measure;
+use farend_core::physics::hitch::Category;
 use farend_core::physics::oil::Grade;
+use farend_core::physics::shaft::ShaftType;
 use farend_core::route::RouteId;
 use farend_core::source::Source;
 use farend_core::stage::gear::GearKind;
@@ -12,6 +15,9 @@ use farend_core::yard::entry::{
     CircuitEntry, CurveEntry, EngineEntry, GearEntry, HosesEntry, ImplementEntry, KitEntry,
     MachineEntry, MotorEntry, OilEntry, PtoEntry, PumpEntry, ReservoirEntry, RotorEntry,
     ShaftEntry, SteeringEntry, TravelEntry, UncertainEntry, WorkEntry, YardEntry,
+};
+use farend_core::yard::entry_hookup::{
+    AxlesEntry, HitchEntry, InputEndEntry, KitShaftEntry, LoaderEntry, MountEntry, PtoEndEntry,
 };
 
 fn about(likely: f64) -> UncertainEntry {
@@ -30,6 +36,10 @@ pub fn yard() -> YardEntry {
         name: "Full yard".to_owned(),
         place: Some("Nowhere".to_owned()),
         invented: Some(true),
+        dealer: Some("Dealer".to_owned()),
+        note: Some("A note".to_owned()),
+        currency: Some("EUR".to_owned()),
+        hour_price: Some(60.0),
         machines: vec![machine()],
         implements: vec![implement()],
         kits: vec![kit()],
@@ -101,10 +111,34 @@ fn machine() -> MachineEntry {
             valve_bar: Some(about(20.0)),
             volumetric: Some(about(0.9)),
             hydro_mechanical: Some(about(0.9)),
+            coupler_mm: Some(12.5),
+            case_drain: Some(true),
         }],
         oil: Some(oil()),
         mass_kg: Some(3000.0),
         transmission: Some(Transmission::Hydrostatic),
+        hitch: Some(HitchEntry {
+            category: Some(Category::Two),
+            lift_kg: Some(1800.0),
+            lift_at_m: Some(0.61),
+            lowest_m: Some(0.25),
+            highest_m: Some(0.9),
+        }),
+        loader: Some(LoaderEntry {
+            lift_kg: Some(1200.0),
+            reach_m: Some(2.0),
+            third_function: Some(true),
+        }),
+        axles: Some(AxlesEntry {
+            wheelbase_m: 2.0,
+            front_kg: 1200.0,
+            front_limit_kg: Some(2500.0),
+            rear_limit_kg: Some(3500.0),
+            loader_ahead_m: Some(1.2),
+            frame_ahead_m: Some(0.7),
+            hitch_behind_m: Some(0.8),
+        }),
+        price: Some(45_000.0),
     }
 }
 
@@ -130,6 +164,12 @@ fn pto(rpm: f64) -> PtoEntry {
         engine_rpm: 2000.0,
         tested_kw: Some(about(45.0)),
         rating_kw: Some(about(60.0)),
+        end: Some(PtoEndEntry {
+            shaft: Some(ShaftType::One),
+            turns: Some(Turns::Clockwise),
+            height_m: Some(0.6),
+            ahead_m: Some(0.5),
+        }),
     }
 }
 
@@ -150,6 +190,13 @@ fn implement() -> ImplementEntry {
             rpm: 540.0,
             drive: vec![GearKind::Bevel],
             rating_kw: Some(about(45.0)),
+            end: Some(InputEndEntry {
+                shaft: Some(ShaftType::One),
+                turns: Some(Turns::Clockwise),
+                behind_m: Some(0.3),
+                above_m: Some(0.2),
+            }),
+            price: Some(6_000.0),
         }],
         motor: Some(MotorEntry {
             displacement_cm3: 100.0,
@@ -160,6 +207,8 @@ fn implement() -> ImplementEntry {
             starting: Some(about(0.8)),
             volumetric: Some(about(0.9)),
             hydro_mechanical: Some(about(0.9)),
+            case_drain: Some(true),
+            price: Some(6_500.0),
         }),
         work: Some(WorkEntry {
             measure: Measure::Mass,
@@ -176,6 +225,12 @@ fn implement() -> ImplementEntry {
             pushing_n: Some(about(800.0)),
         }),
         mass_kg: Some(350.0),
+        mount: Some(MountEntry {
+            category: Some(Category::One),
+            centre_m: Some(0.6),
+            backwards: Some(true),
+            guarded: Some(true),
+        }),
     }
 }
 
@@ -214,6 +269,20 @@ fn kit() -> KitEntry {
             coupler_bar: Some(about(1.5)),
             coupler_l_min: Some(106.0),
             fittings_k: Some(4.0),
+            coupler_mm: Some(12.5),
+            case_drain: Some(true),
         }),
+        shaft: Some(KitShaftEntry {
+            pto_end: Some(ShaftType::One),
+            far_end: Some(ShaftType::One),
+            closed_m: Some(0.6),
+            open_m: Some(1.1),
+            reverses: Some(false),
+            guarded: Some(true),
+        }),
+        seat: Some(Seat::Loader),
+        hookup_min: Some(20.0),
+        price: Some(3_000.0),
+        fitting_price: Some(400.0),
     }
 }

@@ -1,24 +1,23 @@
 //! Three-point hitch categories, and weight on the rear axle.
 
 use crate::quantity::{Force, Length, Power};
+use crate::words::words;
 
-/// A category of three-point hitch.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Category {
-    /// Category 1.
-    One,
-    /// Category 2.
-    Two,
-    /// Category 3.
-    Three,
-    /// Category 4, narrow.
-    FourNarrow,
+words! {
+    /// A category of three-point hitch.
+    Category {
+        /// Category 1.
+        One = "1",
+        /// Category 2.
+        Two = "2",
+        /// Category 3.
+        Three = "3",
+        /// Category 4, narrow.
+        FourNarrow = "4n",
+    }
 }
 
 impl Category {
-    /// From the smallest.
-    pub const ALL: [Self; 4] = [Self::One, Self::Two, Self::Three, Self::FourNarrow];
-
     /// Diameter of the lower link pins.
     ///
     /// Source: makers' tables citing ISO 730-1; category 1 from memory.

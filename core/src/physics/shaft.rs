@@ -1,24 +1,23 @@
 //! PTO shaft types.
 
 use crate::quantity::{AngularSpeed, Length, Power, Torque};
+use crate::words::words;
 
-/// A shaft type of ISO 500.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum ShaftType {
-    /// Type 1: 1⅜ in, 6 splines, 540 rpm.
-    One,
-    /// Type 2: 1⅜ in, 21 splines, 1000 rpm.
-    Two,
-    /// Type 3: 1¾ in, 20 splines, 1000 rpm.
-    Three,
-    /// Type 4: 57.5 mm, 22 splines, 1300 rpm.
-    Four,
+words! {
+    /// A shaft type of ISO 500.
+    ShaftType {
+        /// Type 1: 1⅜ in, 6 splines, 540 rpm.
+        One = "1",
+        /// Type 2: 1⅜ in, 21 splines, 1000 rpm.
+        Two = "2",
+        /// Type 3: 1¾ in, 20 splines, 1000 rpm.
+        Three = "3",
+        /// Type 4: 57.5 mm, 22 splines, 1300 rpm.
+        Four = "4",
+    }
 }
 
 impl ShaftType {
-    /// All of them.
-    pub const ALL: [Self; 4] = [Self::One, Self::Two, Self::Three, Self::Four];
-
     /// Nominal diameter over the splines.
     ///
     /// Source: types 1 to 3, tractordata.com, tractor PTO types; type 4, a Wikipedia mirror citing

@@ -10,6 +10,7 @@ use crate::defaults;
 use crate::defaults_work::{THROWN, coefficients, joules_per_unit, usual_ground};
 use crate::drive::Limit;
 use crate::fault::Rule;
+use crate::hookup::{Axles, Hitch, KitShaft};
 use crate::implement::{Implement, ImplementKind, InputMotor, InputShaft, Rotor, Travel, Work};
 use crate::kit::{Kit, KitHoses, KitPump, Suction};
 use crate::machine::{
@@ -23,7 +24,7 @@ use crate::physics::line::Pipe;
 use crate::physics::oil::{Grade, Oil};
 use crate::quantity::{
     AngularSpeed, Conductance, Density, Displacement, Flow, Force, Length, Mass, Power, Pressure,
-    Torque, Velocity, Viscosity, Volume,
+    Time, Torque, Velocity, Viscosity, Volume,
 };
 use crate::route::RouteId;
 use crate::source::Source;
@@ -111,7 +112,33 @@ pub(super) fn machine(entry: &MachineEntry, path: &str, report: &mut Report) -> 
             MachineKind::Tractor => Transmission::Gear,
             MachineKind::SkidSteer => Transmission::Hydrostatic,
         }),
+        hitch: hitch(entry, path, report),
+        loader: entry.loader.as_ref().map(Into::into),
+        axles: axles(entry, path, report),
+        price: entry.price,
     }
+}
+
+fn hitch(entry: &MachineEntry, path: &str, report: &mut Report) -> Option<Hitch> {
+    let hitch = entry.hitch.as_ref()?;
+    if let (Some(lowest), Some(highest)) = (hitch.lowest_m, hitch.highest_m) {
+        let lifted = ("the height when lifted", highest);
+        not_above(report, format!("{path}.hitch.lowest_m"), lowest, lifted);
+    }
+    Some(hitch.into())
+}
+
+fn axles(entry: &MachineEntry, path: &str, report: &mut Report) -> Option<Axles> {
+    let axles = entry.axles.as_ref()?;
+    let at = format!("{path}.axles.front_kg");
+    match entry.mass_kg {
+        Some(mass) => not_above(report, at, axles.front_kg, ("the machine's mass_kg", mass)),
+        None => {
+            let hint = "What the rear axle carries follows from the machine's mass.";
+            report.add(format!("{path}.mass_kg"), "", Rule::Required, hint);
+        }
+    }
+    Some(axles.into())
 }
 
 fn engine(entry: &EngineEntry, path: &str, report: &mut Report) -> Engine {
@@ -257,6 +284,7 @@ fn pto(
         tested: power(entry.tested_kw.as_ref()),
         rating: power(entry.rating_kw.as_ref())
             .or_else(|| defaults::shaft_rating(AngularSpeed::rpm(entry.rpm))),
+        end: entry.end.as_ref().map(Into::into).unwrap_or_default(),
     };
     let at = format!("{path}.engine_rpm");
     if pto.engine_speed < engine.lowest {
@@ -302,6 +330,8 @@ fn circuit(entry: &CircuitEntry, path: &str, report: &mut Report) -> Circuit {
             defaults::PUMP_HYDRO_MECHANICAL,
         ),
         reservoir: reservoir(entry.reservoir.as_ref()),
+        coupler_size: entry.coupler_mm.map(Length::millimetres),
+        case_drain: entry.case_drain,
     }
 }
 
@@ -401,6 +431,7 @@ pub(super) fn implement(entry: &ImplementEntry, path: &str, report: &mut Report)
         work: work(entry, &format!("{path}.work"), report),
         travel: travel(entry, &format!("{path}.travel"), report),
         mass: entry.mass_kg.map(Mass::kilograms),
+        mount: entry.mount.as_ref().map(Into::into).unwrap_or_default(),
     }
 }
 
@@ -491,6 +522,8 @@ fn input_shaft(entry: &ShaftEntry) -> InputShaft {
         speed: AngularSpeed::rpm(entry.rpm),
         drive: entry.drive.clone(),
         rating: power(entry.rating_kw.as_ref()),
+        end: entry.end.as_ref().map(Into::into).unwrap_or_default(),
+        price: entry.price,
     }
 }
 
@@ -507,6 +540,8 @@ fn input_motor(entry: &MotorEntry) -> InputMotor {
             entry.hydro_mechanical.as_ref(),
             defaults::MOTOR_HYDRO_MECHANICAL,
         ),
+        case_drain: entry.case_drain,
+        price: entry.price,
     }
 }
 
@@ -535,7 +570,28 @@ pub(super) fn kit(entry: &KitEntry, path: &str, report: &mut Report) -> Kit {
             .as_ref()
             .map(|entry| pump(entry, &format!("{path}.pump"), report)),
         hoses: entry.hoses.as_ref().map(hoses),
+        shaft: kit_shaft(entry, path, report),
+        slips: first_slip(entry),
+        seat: entry.seat,
+        hookup: entry.hookup_min.map(Time::minutes),
+        price: entry.price,
+        fitting: entry.fitting_price,
     }
+}
+
+fn kit_shaft(entry: &KitEntry, path: &str, report: &mut Report) -> KitShaft {
+    let shaft = entry.shaft.as_ref();
+    if let Some((closed, open)) = shaft.and_then(|it| it.closed_m.zip(it.open_m)) {
+        let parted = ("the length where its tubes part", open);
+        not_above(report, format!("{path}.shaft.closed_m"), closed, parted);
+    }
+    shaft.map(Into::into).unwrap_or_default()
+}
+
+/// Of its slip clutches the one that slips first. Not reckoned to the same shaft.
+fn first_slip(entry: &KitEntry) -> Option<Torque> {
+    let slips = entry.drive.iter().filter_map(|step| step.slip_clutch_nm);
+    slips.map(Torque::newton_metres).reduce(Torque::min)
 }
 
 fn gear(entry: &GearEntry) -> Gear {
@@ -623,5 +679,7 @@ fn hoses(entry: &HosesEntry) -> KitHoses {
             .coupler_l_min
             .map_or_else(defaults::coupler_flow, Flow::litres_per_minute),
         fittings: entry.fittings_k.unwrap_or(0.0),
+        coupler_size: entry.coupler_mm.map(Length::millimetres),
+        case_drain: entry.case_drain,
     }
 }

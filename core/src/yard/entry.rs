@@ -2,6 +2,10 @@
 //!
 //! Read only after [`super::rules`] has found nothing wrong with the shape and the ranges.
 
+use super::entry_hookup::{
+    AxlesEntry, HitchEntry, InputEndEntry, KitShaftEntry, LoaderEntry, MountEntry, PtoEndEntry,
+};
+use crate::hookup::Seat;
 use crate::implement::{Ground, ImplementKind, Place};
 use crate::machine::{Aspiration, MachineKind, Outlet, SteeringPolicy, Supply, Transmission};
 use crate::measure::Measure;
@@ -25,6 +29,18 @@ pub struct YardEntry {
     /// True where the machines are made up.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub invented: Option<bool>,
+    /// Who hands out its pages.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub dealer: Option<String>,
+    /// A line of the dealer's own on those pages.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub note: Option<String>,
+    /// The currency of its prices: three letters of ISO 4217.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub currency: Option<String>,
+    /// Price of an hour of work.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub hour_price: Option<f64>,
     /// What supplies the power.
     pub machines: Vec<MachineEntry>,
     /// What uses it.
@@ -90,6 +106,18 @@ pub struct MachineEntry {
     /// What drives its wheels.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub transmission: Option<Transmission>,
+    /// Its rear hitch.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub hitch: Option<HitchEntry>,
+    /// Its loader.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub loader: Option<LoaderEntry>,
+    /// Its axles.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub axles: Option<AxlesEntry>,
+    /// Its price.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub price: Option<f64>,
 }
 
 /// An oil: a grade, or two viscosities of a sheet.
@@ -163,6 +191,9 @@ pub struct PtoEntry {
     /// The most power that the shaft is made for at its rated speed.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub rating_kw: Option<UncertainEntry>,
+    /// Its end.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub end: Option<PtoEndEntry>,
 }
 
 /// A hydraulic outlet with the pump behind it.
@@ -193,6 +224,12 @@ pub struct CircuitEntry {
     /// Hydro-mechanical efficiency of the pump.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub hydro_mechanical: Option<UncertainEntry>,
+    /// Size of its couplers.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub coupler_mm: Option<f64>,
+    /// Whether a pressureless line back to the tank is there.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub case_drain: Option<bool>,
 }
 
 /// Steering's share of a circuit.
@@ -233,6 +270,9 @@ pub struct ImplementEntry {
     /// Its mass.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub mass_kg: Option<f64>,
+    /// How it hangs from its machine.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub mount: Option<MountEntry>,
 }
 
 /// What an implement's work takes; what is left out comes from its kind.
@@ -299,6 +339,12 @@ pub struct ShaftEntry {
     /// The most power that the input may take at its speed.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub rating_kw: Option<UncertainEntry>,
+    /// Its end.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub end: Option<InputEndEntry>,
+    /// Price of the implement with this shaft.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub price: Option<f64>,
 }
 
 /// A hydraulic motor of an implement.
@@ -324,6 +370,12 @@ pub struct MotorEntry {
     /// Hydro-mechanical efficiency.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub hydro_mechanical: Option<UncertainEntry>,
+    /// Whether it needs a pressureless line back to the tank.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub case_drain: Option<bool>,
+    /// Price of the implement with this motor.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub price: Option<f64>,
 }
 
 /// A kit.
@@ -347,6 +399,21 @@ pub struct KitEntry {
     /// Its hoses and couplers.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub hoses: Option<HosesEntry>,
+    /// Its shaft.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub shaft: Option<KitShaftEntry>,
+    /// Where it puts the implement, where that isn't the route's usual place.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub seat: Option<Seat>,
+    /// Minutes to hook it up.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub hookup_min: Option<f64>,
+    /// Its price.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub price: Option<f64>,
+    /// Price of fitting it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub fitting_price: Option<f64>,
 }
 
 /// A mechanical step.
@@ -426,4 +493,10 @@ pub struct HosesEntry {
     /// Loss coefficients K of elbows and adapters added up, one way.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub fittings_k: Option<f64>,
+    /// Size of its couplers on the machine's side.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub coupler_mm: Option<f64>,
+    /// Whether it has a pressureless line back to the tank.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub case_drain: Option<bool>,
 }

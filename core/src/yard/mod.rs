@@ -2,8 +2,10 @@
 
 pub mod build;
 pub mod entry;
+pub mod entry_hookup;
 pub mod report;
 pub mod rules;
+pub mod rules_hookup;
 pub mod shape;
 
 use crate::fault::{Fault, Rule};
@@ -24,6 +26,14 @@ pub struct Yard {
     pub place: Option<String>,
     /// Whether its machines are made up.
     pub invented: bool,
+    /// Who hands out its pages.
+    pub dealer: Option<String>,
+    /// A line of the dealer's own on those pages.
+    pub note: Option<String>,
+    /// The currency of its prices: three letters of ISO 4217.
+    pub currency: Option<String>,
+    /// Price of an hour of work.
+    pub hour_price: Option<f64>,
     /// What supplies the power. At least one.
     pub machines: Vec<Machine>,
     /// What uses it. At least one.
@@ -84,6 +94,10 @@ impl Yard {
             name: entry.name.clone(),
             place: entry.place.clone(),
             invented: entry.invented.unwrap_or(false),
+            dealer: entry.dealer.clone(),
+            note: entry.note.clone(),
+            currency: entry.currency.clone(),
+            hour_price: entry.hour_price,
             machines: each(&entry.machines, "machines", build::machine, &mut report),
             implements: each(
                 &entry.implements,
@@ -104,6 +118,12 @@ impl Yard {
             &mut report,
         );
         unique("kits", yard.kits.iter().map(|it| &it.id), &mut report);
+        if let Some(code) = &yard.currency
+            && !is_currency(code)
+        {
+            let hint = "Its code in ISO 4217, such as EUR or USD.";
+            report.add("currency", code, Rule::Type("three capital letters"), hint);
+        }
         for (list, empty) in [
             ("machines", yard.machines.is_empty()),
             ("implements", yard.implements.is_empty()),
@@ -133,6 +153,11 @@ impl Yard {
     pub fn kit(&self, id: &str) -> Option<&Kit> {
         self.kits.iter().find(|kit| kit.id == id)
     }
+}
+
+/// Whether a text has the form of a code of ISO 4217.
+pub fn is_currency(code: &str) -> bool {
+    code.len() == 3 && code.bytes().all(|letter| letter.is_ascii_uppercase())
 }
 
 /// A field that is null counts as left out, as in the rules.

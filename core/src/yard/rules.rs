@@ -1,7 +1,9 @@
 //! The fields of a yard file, format version 1: what each may hold, in which unit, and the hint
 //! that a fault gets. The one place for ranges, which are this project's judgement.
 
+use super::rules_hookup::{AXLES, HITCH, INPUT_END, KIT_SHAFT, LOADER, MOUNT, PRICE, PTO_END};
 use super::shape::{Field, Shape};
+use crate::hookup::Seat;
 use crate::implement::{Ground, ImplementKind, Place};
 use crate::machine::{Aspiration, MachineKind, Outlet, SteeringPolicy, Supply, Transmission};
 use crate::measure::Measure;
@@ -20,7 +22,7 @@ pub const LARGEST_FILE: usize = 2_000_000;
 /// The most entries that a list may have.
 pub const MOST_ENTRIES: usize = 1_000;
 
-const fn required(key: &'static str, shape: Shape, hint: &'static str) -> Field {
+pub(super) const fn required(key: &'static str, shape: Shape, hint: &'static str) -> Field {
     Field {
         key,
         required: true,
@@ -29,7 +31,7 @@ const fn required(key: &'static str, shape: Shape, hint: &'static str) -> Field 
     }
 }
 
-const fn optional(key: &'static str, shape: Shape, hint: &'static str) -> Field {
+pub(super) const fn optional(key: &'static str, shape: Shape, hint: &'static str) -> Field {
     Field {
         key,
         required: false,
@@ -38,7 +40,7 @@ const fn optional(key: &'static str, shape: Shape, hint: &'static str) -> Field 
     }
 }
 
-const fn within(min: f64, max: f64, unit: &'static str) -> Shape {
+pub(super) const fn within(min: f64, max: f64, unit: &'static str) -> Shape {
     Number { min, max, unit }
 }
 
@@ -72,6 +74,16 @@ const VALVE: Field = optional(
     "valve_bar",
     about(0.0, 60.0, "bar"),
     "What the open valve takes at the pump's rated flow, or the margin of load sensing.",
+);
+const COUPLER: Field = optional(
+    "coupler_mm",
+    within(5.0, 51.0, "mm"),
+    "The couplers' size: 12.5 for most tractors.",
+);
+const CASE_DRAIN: Field = optional(
+    "case_drain",
+    Flag,
+    "Whether a third, pressureless line back to the tank is there.",
 );
 const SHAFT_POWER: Shape = about(1.0, 600.0, "kW");
 const ENGINE_SPEED: Shape = within(300.0, 5000.0, "rpm");
@@ -185,6 +197,7 @@ const PTO: &[Field] = &[
         SHAFT_POWER,
         "The most that the shaft is made for at its rated speed.",
     ),
+    optional("end", Group(PTO_END), "What the joint shaft slides on to."),
 ];
 
 const STEERING: &[Field] = &[
@@ -223,6 +236,8 @@ const CIRCUIT: &[Field] = &[
     RESERVOIR_FIELD,
     VOLUMETRIC,
     HYDRO_MECHANICAL,
+    COUPLER,
+    CASE_DRAIN,
 ];
 
 const MACHINE: &[Field] = &[
@@ -256,6 +271,10 @@ const MACHINE: &[Field] = &[
         OneOf(Transmission::WORDS),
         "What drives the wheels; left out, it's gears for a tractor and hydrostatic for a skid steer.",
     ),
+    optional("hitch", Group(HITCH), "Leave it out where there is none."),
+    optional("loader", Group(LOADER), "Leave it out where there is none."),
+    optional("axles", Group(AXLES), "For weight and ballast."),
+    optional("price", PRICE, "In the yard's currency."),
 ];
 
 const ROTOR_SPEED: Shape = within(10.0, 6000.0, "rpm");
@@ -295,6 +314,12 @@ const SHAFT: &[Field] = &[
         SHAFT_POWER,
         "The most that the implement's input may take.",
     ),
+    optional(
+        "end",
+        Group(INPUT_END),
+        "What the joint shaft slides on to.",
+    ),
+    optional("price", PRICE, "Price of the implement with this shaft."),
 ];
 
 const MOTOR: &[Field] = &[
@@ -326,6 +351,12 @@ const MOTOR: &[Field] = &[
     ),
     VOLUMETRIC,
     HYDRO_MECHANICAL,
+    optional(
+        "case_drain",
+        Flag,
+        "Whether it needs a third, pressureless line back to the tank.",
+    ),
+    optional("price", PRICE, "Price of the implement with this motor."),
 ];
 
 const WORK: &[Field] = &[
@@ -407,6 +438,7 @@ const IMPLEMENT: &[Field] = &[
         "Leave it out for what works standing.",
     ),
     optional("mass_kg", MASS, "What the machine carries with it."),
+    optional("mount", Group(MOUNT), "How it hangs from its machine."),
 ];
 
 const GEAR: &[Field] = &[
@@ -504,6 +536,8 @@ const HOSES: &[Field] = &[
         within(0.0, 100.0, ""),
         "Loss coefficients K of elbows and adapters added up, one way: a sharp elbow is about 1.",
     ),
+    COUPLER,
+    CASE_DRAIN,
 ];
 
 const KIT: &[Field] = &[
@@ -529,6 +563,23 @@ const KIT: &[Field] = &[
     ),
     optional("pump", Group(PUMP), "Only for a pump pack."),
     optional("hoses", Group(HOSES), "For every route with oil."),
+    optional(
+        "shaft",
+        Group(KIT_SHAFT),
+        "Its shaft from the PTO to the implement.",
+    ),
+    optional(
+        "seat",
+        OneOf(Seat::WORDS),
+        "Where it puts the implement; left out, it's the usual place of its route.",
+    ),
+    optional(
+        "hookup_min",
+        within(0.0, 600.0, "min"),
+        "Minutes to hook it up.",
+    ),
+    optional("price", PRICE, "In the yard's currency."),
+    optional("fitting_price", PRICE, "What fitting it costs."),
 ];
 
 /// A whole yard file.
@@ -541,6 +592,18 @@ pub const YARD: &[Field] = &[
     NAME,
     optional("place", Text { most: 80 }, "Where the yard is."),
     optional("invented", Flag, "True where the machines are made up."),
+    optional("dealer", Text { most: 80 }, "Who hands out its pages."),
+    optional(
+        "note",
+        Text { most: 240 },
+        "A line of the dealer's own on those pages.",
+    ),
+    optional(
+        "currency",
+        Text { most: 3 },
+        "Its code in ISO 4217, such as EUR or USD.",
+    ),
+    optional("hour_price", PRICE, "Price of an hour of work."),
     required(
         "machines",
         Many {

@@ -3,6 +3,7 @@
 use super::Outcome;
 use crate::inputs::{Point, Problem};
 use farend_core::drive::{Drive, Rate};
+use farend_core::hookup::PtoEnd;
 use farend_core::machine::{Aspiration, Engine, Pto};
 use farend_core::physics::joint::speed_extremes;
 use farend_core::quantity::{AngularSpeed, Power, Torque};
@@ -70,6 +71,7 @@ pub(super) fn pto_power(point: &Point<'_>) -> Result<Outcome, Problem> {
         engine_speed: speed,
         tested: None,
         rating: None,
+        end: PtoEnd::default(),
     };
     let stages = [Stage::Gear(pto.train(&engine))];
     let delivered = |scenario: Scenario| {

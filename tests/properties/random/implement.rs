@@ -1,5 +1,6 @@
 //! Random implements.
 
+use super::hookup::{input_end, mount};
 use super::{efficiency, log, shaft_rpm, uncertain};
 use farend_core::defaults_work::coefficients;
 use farend_core::implement::{Ground, ImplementKind, Place};
@@ -25,9 +26,10 @@ pub fn implement(id: &'static str) -> BoxedStrategy<ImplementEntry> {
                 option::of(work()),
                 option::weighted(0.8, travel()),
                 option::of(log(20.0, 5000.0)),
+                option::of(mount()),
             )
                 .prop_map(
-                    move |(kind, need_kw, rear, front, motor, work, travel, mass_kg)| {
+                    move |(kind, need_kw, rear, front, motor, work, travel, mass_kg, mount)| {
                         ImplementEntry {
                             id: id.to_owned(),
                             name: "An implement".to_owned(),
@@ -39,6 +41,7 @@ pub fn implement(id: &'static str) -> BoxedStrategy<ImplementEntry> {
                             motor,
                             travel,
                             mass_kg,
+                            mount,
                         }
                     },
                 )
@@ -141,12 +144,20 @@ fn drive() -> impl Strategy<Value = Vec<GearKind>> {
 }
 
 fn shaft(place: Place) -> BoxedStrategy<ShaftEntry> {
-    (shaft_rpm(), drive(), option::of(uncertain(1.0, 600.0)))
-        .prop_map(move |(rpm, drive, rating_kw)| ShaftEntry {
+    (
+        shaft_rpm(),
+        drive(),
+        option::of(uncertain(1.0, 600.0)),
+        option::of(input_end()),
+        option::of(0.0..1e6),
+    )
+        .prop_map(move |(rpm, drive, rating_kw, end, price)| ShaftEntry {
             place,
             rpm,
             drive,
             rating_kw,
+            end,
+            price,
         })
         .boxed()
 }
@@ -161,6 +172,7 @@ fn motor() -> BoxedStrategy<MotorEntry> {
         option::of(efficiency(0.3)),
         option::of(efficiency(0.5)),
         option::of(efficiency(0.5)),
+        (option::of(any::<bool>()), option::of(0.0..1e6)),
     )
         .prop_map(
             |(
@@ -172,6 +184,7 @@ fn motor() -> BoxedStrategy<MotorEntry> {
                 starting,
                 volumetric,
                 hydro_mechanical,
+                (case_drain, price),
             )| MotorEntry {
                 displacement_cm3,
                 ratio,
@@ -181,6 +194,8 @@ fn motor() -> BoxedStrategy<MotorEntry> {
                 starting,
                 volumetric,
                 hydro_mechanical,
+                case_drain,
+                price,
             },
         )
         .boxed()

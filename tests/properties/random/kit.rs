@@ -1,6 +1,8 @@
 //! Random kits.
 
+use super::hookup::{coupler, kit_shaft};
 use super::{efficiency, log, oil, reservoir, uncertain};
+use farend_core::hookup::Seat;
 use farend_core::route::RouteId;
 use farend_core::stage::gear::GearKind;
 use farend_core::yard::entry::{GearEntry, HosesEntry, KitEntry, PumpEntry};
@@ -11,16 +13,33 @@ use proptest::prelude::*;
 /// A kit for some routes: with a pump and hoses, which a route without oil leaves alone.
 pub fn kit(id: String, routes: Vec<RouteId>) -> BoxedStrategy<KitEntry> {
     let pto_rpm = option::weighted(0.2, proptest::sample::select(&[540.0, 1000.0][..]));
-    (pto_rpm, vec(gear(), 0..=3), pump(), hoses())
-        .prop_map(move |(pto_rpm, drive, pump, hoses)| KitEntry {
-            id: id.clone(),
-            name: "A kit".to_owned(),
-            routes: routes.clone(),
-            pto_rpm,
-            drive,
-            pump: Some(pump),
-            hoses: Some(hoses),
-        })
+    let money = (option::of(0.0..1e6), option::of(0.0..1e5));
+    (
+        pto_rpm,
+        vec(gear(), 0..=3),
+        pump(),
+        hoses(),
+        option::of(kit_shaft()),
+        option::weighted(0.3, proptest::sample::select(Seat::ALL)),
+        option::of(0.0..=600.0_f64),
+        money,
+    )
+        .prop_map(
+            move |(pto_rpm, drive, pump, hoses, shaft, seat, hookup_min, money)| KitEntry {
+                id: id.clone(),
+                name: "A kit".to_owned(),
+                routes: routes.clone(),
+                pto_rpm,
+                drive,
+                pump: Some(pump),
+                hoses: Some(hoses),
+                shaft,
+                seat,
+                hookup_min,
+                price: money.0,
+                fitting_price: money.1,
+            },
+        )
         .boxed()
 }
 
@@ -97,6 +116,7 @@ fn hoses() -> BoxedStrategy<HosesEntry> {
         option::of(uncertain(0.01, 20.0)),
         option::of(log(1.0, 400.0)),
         option::of(0.0..=20.0_f64),
+        (option::of(coupler()), option::of(any::<bool>())),
     )
         .prop_map(
             |(
@@ -107,6 +127,7 @@ fn hoses() -> BoxedStrategy<HosesEntry> {
                 coupler_bar,
                 coupler_l_min,
                 fittings_k,
+                (coupler_mm, case_drain),
             )| HosesEntry {
                 bore_mm,
                 length_m,
@@ -115,6 +136,8 @@ fn hoses() -> BoxedStrategy<HosesEntry> {
                 coupler_bar,
                 coupler_l_min,
                 fittings_k,
+                coupler_mm,
+                case_drain,
             },
         )
         .boxed()

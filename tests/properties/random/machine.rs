@@ -1,5 +1,6 @@
 //! Random machines.
 
+use super::hookup::{axles, coupler, hitch, loader, pto_end};
 use super::{efficiency, log, oil, reservoir, shaft_rpm, uncertain};
 use crate::plain::net_kw_at;
 use farend_core::machine::{Aspiration, MachineKind, Outlet, SteeringPolicy, Supply, Transmission};
@@ -7,6 +8,7 @@ use farend_core::yard::entry::{
     CircuitEntry, CurveEntry, EngineEntry, MachineEntry, OilEntry, PtoEntry, SteeringEntry,
     UncertainEntry,
 };
+use farend_core::yard::entry_hookup::{AxlesEntry, HitchEntry, LoaderEntry};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
@@ -37,6 +39,10 @@ pub fn tractor(id: &'static str) -> BoxedStrategy<MachineEntry> {
                     oil: rest.0,
                     mass_kg: rest.1,
                     transmission: rest.2,
+                    axles: rest.3.axles(rest.1),
+                    hitch: rest.3.hitch,
+                    loader: rest.3.loader,
+                    price: rest.3.price,
                 })
         })
         .boxed()
@@ -63,19 +69,54 @@ pub fn skid_steer(id: &'static str) -> BoxedStrategy<MachineEntry> {
                     oil: rest.0,
                     mass_kg: rest.1,
                     transmission: rest.2,
+                    axles: rest.3.axles(rest.1),
+                    hitch: None,
+                    loader: rest.3.loader,
+                    price: rest.3.price,
                 })
         })
         .boxed()
 }
 
 /// Oil, mass and transmission. Few weigh so much that driving takes all that the engine has.
-type Rest = (Option<OilEntry>, Option<f64>, Option<Transmission>);
+type Rest = (Option<OilEntry>, Option<f64>, Option<Transmission>, Carries);
+
+/// What carries an implement; the axles as parts of the machine's mass.
+#[derive(Clone, Debug)]
+struct Carries {
+    hitch: Option<HitchEntry>,
+    loader: Option<LoaderEntry>,
+    axles: Option<AxlesEntry>,
+    price: Option<f64>,
+}
+
+impl Carries {
+    fn axles(&self, mass_kg: Option<f64>) -> Option<AxlesEntry> {
+        let (axles, mass) = (self.axles.clone()?, mass_kg?);
+        Some(AxlesEntry {
+            front_kg: (axles.front_kg * mass).clamp(20.0, mass),
+            ..axles
+        })
+    }
+}
 
 fn rest() -> BoxedStrategy<Rest> {
     (
         option::of(oil()),
         option::weighted(0.7, log(400.0, 8000.0)),
         option::of(proptest::sample::select(Transmission::ALL)),
+        (
+            option::of(hitch()),
+            option::of(loader()),
+            option::of(axles()),
+            option::of(0.0..1e6),
+        )
+            .prop_map(|(hitch, loader, axles, price)| Carries {
+                hitch,
+                loader,
+                axles,
+                price,
+            }),
     )
         .boxed()
 }
@@ -128,8 +169,9 @@ fn pto(engine: EngineEntry) -> BoxedStrategy<PtoEntry> {
         0.0..=1.0_f64,
         option::of((0.5..0.9_f64, 0.9..0.95_f64, 0.95..0.999_f64)),
         option::of(uncertain(1.0, 600.0)),
+        option::of(pto_end()),
     )
-        .prop_map(move |(rpm, part, tested, rating_kw)| {
+        .prop_map(move |(rpm, part, tested, rating_kw, end)| {
             let span = engine.rated_rpm - engine.lowest_rpm;
             let engine_rpm = (engine.lowest_rpm + span * part).min(engine.rated_rpm);
             let net = net_kw_at(&engine, engine_rpm);
@@ -148,6 +190,7 @@ fn pto(engine: EngineEntry) -> BoxedStrategy<PtoEntry> {
                 engine_rpm,
                 tested_kw,
                 rating_kw,
+                end,
             }
         })
         .boxed()
@@ -166,7 +209,11 @@ fn circuit(outlet: Outlet, rated_rpm: f64) -> BoxedStrategy<CircuitEntry> {
         ),
         option::of(efficiency(0.5)),
         option::of(efficiency(0.5)),
-        option::of(reservoir()),
+        (
+            option::of(reservoir()),
+            option::of(coupler()),
+            option::of(any::<bool>()),
+        ),
     )
         .prop_map(
             move |(
@@ -178,7 +225,7 @@ fn circuit(outlet: Outlet, rated_rpm: f64) -> BoxedStrategy<CircuitEntry> {
                 (supply, valve_bar),
                 volumetric,
                 hydro_mechanical,
-                reservoir,
+                (reservoir, coupler_mm, case_drain),
             )| {
                 CircuitEntry {
                     outlet,
@@ -191,6 +238,8 @@ fn circuit(outlet: Outlet, rated_rpm: f64) -> BoxedStrategy<CircuitEntry> {
                     relief_bar,
                     volumetric,
                     hydro_mechanical,
+                    coupler_mm,
+                    case_drain,
                 }
             },
         )

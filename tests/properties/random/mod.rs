@@ -2,6 +2,7 @@
 //!
 //! Strategies are boxed: nested by value they overflow a test's stack.
 
+pub mod hookup;
 mod implement;
 mod kit;
 mod machine;
@@ -37,15 +38,20 @@ pub fn yard() -> BoxedStrategy<YardEntry> {
         kits,
         further,
         option::of(any::<bool>()),
+        option::of(0.0..500.0),
     )
         .prop_map(
-            |(tractor, skid_steer, implements, mut kits, further, invented)| {
+            |(tractor, skid_steer, implements, mut kits, further, invented, hour_price)| {
                 kits.push(further);
                 YardEntry {
                     format_version: 1,
                     name: "A yard".to_owned(),
                     place: invented.map(|_| "Nowhere".to_owned()),
                     invented,
+                    dealer: invented.map(|_| "A dealer".to_owned()),
+                    note: hour_price.map(|_| "A note".to_owned()),
+                    currency: hour_price.map(|_| "EUR".to_owned()),
+                    hour_price,
                     machines: vec![tractor, skid_steer],
                     implements: implements.into(),
                     kits,
