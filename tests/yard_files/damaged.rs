@@ -91,8 +91,8 @@ fn each_edit_gives_its_faults() {
             &[("machines[0].mass_kg", "required", "the rear axle")],
         ),
         (
-            &[Set("/kits/0/shaft/closed_m", json!(1.2))],
-            &[("kits[0].shaft.closed_m", "not above", "tubes part, 1.12")],
+            &[Set("/kits/0/shaft/closed_m", json!(1.3))],
+            &[("kits[0].shaft.closed_m", "not above", "tubes part, 1.25")],
         ),
         (
             &[Set("/currency", json!("eur"))],

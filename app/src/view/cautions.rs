@@ -3,8 +3,6 @@
 use crate::model::Model;
 use crate::text::cautions::{ALL, ASSUMED, Caution, LEAD, OIL, SHAFTS};
 use crate::text::labels;
-use farend_core::route::RouteId;
-use farend_core::route::part::Part;
 use leptos::prelude::*;
 
 /// Cautions and assumptions.
@@ -13,7 +11,7 @@ pub fn Cautions() -> impl IntoView {
     let model = Model::of_page();
     let shown = move || {
         let route = model.route.get();
-        let shafts = if has_shaft(route) { SHAFTS } else { &[] };
+        let shafts = if route.has_pto() { SHAFTS } else { &[] };
         let oil = if route.needs_oil() { OIL } else { &[] };
         shafts
             .iter()
@@ -33,11 +31,6 @@ pub fn Cautions() -> impl IntoView {
             <ul>{ASSUMED.iter().map(|text| view! { <li>{*text}</li> }).collect_view()}</ul>
         </details>
     }
-}
-
-fn has_shaft(route: RouteId) -> bool {
-    let parts = route.parts();
-    parts.contains(&Part::RearPto) || parts.contains(&Part::MidPto)
 }
 
 fn caution(caution: &'static Caution) -> impl IntoView {

@@ -1,6 +1,6 @@
-//! Three-point hitch categories, and weight on the rear axle.
+//! Three-point hitch categories.
 
-use crate::quantity::{Force, Length, Power};
+use crate::quantity::{Length, Power};
 use crate::words::words;
 
 words! {
@@ -41,18 +41,4 @@ impl Category {
             Self::FourNarrow => 350.0,
         })
     }
-}
-
-/// Least part of the whole weight that the rear axle must keep with a full loader.
-///
-/// Source: a loader maker's page.
-pub const LEAST_REAR_SHARE: f64 = 0.2;
-
-/// Part of the whole weight on the rear axle.
-///
-/// Equation: share = W_r/(W_f + W_r). Units: ratio. Valid range: the sum above zero.
-/// Source: definition; to be held against [`LEAST_REAR_SHARE`].
-pub fn rear_share(front: Force, rear: Force) -> f64 {
-    // share = W_r/(W_f + W_r)
-    rear / (front + rear)
 }

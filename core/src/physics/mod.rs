@@ -1,5 +1,6 @@
 //! Equations without a machine: each states its form, units, range and source.
 
+pub mod balance;
 pub mod coupler;
 pub mod derate;
 pub mod displacement;
@@ -10,6 +11,8 @@ pub mod heat;
 pub mod hitch;
 pub mod hydraulic;
 pub mod joint;
+pub mod joint_shaft;
+pub mod lift;
 pub mod line;
 pub mod oil;
 pub mod shaft;

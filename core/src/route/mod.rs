@@ -56,6 +56,12 @@ impl RouteId {
         }
     }
 
+    /// Whether a PTO's shaft carries the power on a part of the way.
+    pub fn has_pto(self) -> bool {
+        let parts = self.parts();
+        parts.contains(&Part::RearPto) || parts.contains(&Part::MidPto)
+    }
+
     /// Whether oil carries the power on a part of the way.
     pub fn needs_oil(self) -> bool {
         self.parts().contains(&Part::Hoses)

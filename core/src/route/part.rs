@@ -215,6 +215,21 @@ fn most_for(motor: &InputMotor, implement: &Implement) -> Flow {
     )
 }
 
+/// Of an implement's input shafts for one end of the machine the one nearest to a speed.
+pub fn nearest_shaft(
+    implement: &Implement,
+    place: Place,
+    brings: AngularSpeed,
+) -> Option<&InputShaft> {
+    // How far off in proportion, in either direction.
+    let misfit = |shaft: &&InputShaft| {
+        let ratio = brings / shaft.speed;
+        ratio.max(1.0 / ratio)
+    };
+    let at_place = implement.shafts.iter().filter(|shaft| shaft.place == place);
+    at_place.min_by(|a, b| misfit(a).total_cmp(&misfit(b)))
+}
+
 /// The outlet that is set, where the machine has it, else its first of these.
 pub fn circuit<'a>(
     machine: &'a Machine,
@@ -359,20 +374,14 @@ impl Assembly {
     }
 
     fn shaft(&mut self, implement: &Implement, place: Place) {
-        let at_place = || implement.shafts.iter().filter(|shaft| shaft.place == place);
         let Some(brings) = self.rated else {
             // Without a PTO the speed is unknown: only say whether the implement has a shaft.
-            if at_place().next().is_none() {
+            if !implement.shafts.iter().any(|shaft| shaft.place == place) {
                 self.reasons.push(NoFit::NoShaft(place));
             }
             return;
         };
-        // How far off in proportion, in either direction.
-        let misfit = |shaft: &&InputShaft| {
-            let ratio = brings / shaft.speed;
-            ratio.max(1.0 / ratio)
-        };
-        match at_place().min_by(|a, b| misfit(a).total_cmp(&misfit(b))) {
+        match nearest_shaft(implement, place, brings) {
             None => self.reasons.push(NoFit::NoShaft(place)),
             Some(shaft) if SPEED_FITS.contains(&(brings / shaft.speed)) => {
                 for gear in implement.from_shaft(shaft) {

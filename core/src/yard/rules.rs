@@ -271,8 +271,12 @@ const MACHINE: &[Field] = &[
         OneOf(Transmission::WORDS),
         "What drives the wheels; left out, it's gears for a tractor and hydrostatic for a skid steer.",
     ),
-    optional("hitch", Group(HITCH), "Leave it out where there is none."),
-    optional("loader", Group(LOADER), "Leave it out where there is none."),
+    optional("hitch", Group(HITCH), "What is known of the rear hitch."),
+    optional(
+        "loader",
+        Group(LOADER),
+        "What is known of the loader or the arms.",
+    ),
     optional("axles", Group(AXLES), "For weight and ballast."),
     optional("price", PRICE, "In the yard's currency."),
 ];

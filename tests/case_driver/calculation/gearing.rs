@@ -2,7 +2,8 @@
 
 use super::Outcome;
 use crate::inputs::{Point, Problem};
-use farend_core::physics::hitch::{self, Category};
+use farend_core::physics::balance::{AxleLoads, End, LEAST_SHARE};
+use farend_core::physics::hitch::Category;
 use farend_core::physics::shaft::ShaftType;
 use farend_core::physics::{gearing, throwing};
 use farend_core::quantity::AngularSpeed;
@@ -70,13 +71,14 @@ pub(super) fn hitch(point: &Point<'_>) -> Result<Outcome, Problem> {
 }
 
 pub(super) fn rear_share(point: &Point<'_>) -> Result<Outcome, Problem> {
-    let share = hitch::rear_share(point.get("front")?, point.get("rear")?);
+    let loads = AxleLoads {
+        front: point.get("front")?,
+        rear: point.get("rear")?,
+    };
+    let share = loads.share(End::Rear);
     Ok(Outcome::Results(vec![
         ("share", Quantity::Ratio(share)),
-        (
-            "over_the_least",
-            Quantity::Ratio(share / hitch::LEAST_REAR_SHARE),
-        ),
+        ("over_the_least", Quantity::Ratio(share / LEAST_SHARE)),
     ]))
 }
 
