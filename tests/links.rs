@@ -87,12 +87,11 @@ fn state() -> impl Strategy<Value = State> {
         select(vec![UnitSystem::Metric, UnitSystem::Us]),
     )
         .prop_map(|(machine, implement, route, settings, over, units)| State {
-            machine,
-            implement,
             route,
             settings,
             over,
             units,
+            ..State::of(machine, implement)
         })
 }
 
@@ -207,12 +206,9 @@ proptest! {
 
 fn a_state() -> State {
     State {
-        machine: "curlew-46".to_owned(),
-        implement: "snow-thrower-150".to_owned(),
         route: RouteId::RearShaft,
-        settings: Settings::default(),
         over: Control::EngineSpeed,
-        units: UnitSystem::Metric,
+        ..State::of("curlew-46".to_owned(), "snow-thrower-150".to_owned())
     }
 }
 
@@ -237,8 +233,6 @@ fn turned() -> State {
         relief: Some(Pressure::bar(relief)),
     };
     State {
-        machine: "puffin-62".to_owned(),
-        implement: "stump-cutter".to_owned(),
         route: RouteId::SkidSteer,
         settings: Settings {
             engine_speed: Some(AngularSpeed::rpm(2500.0)),
@@ -250,6 +244,7 @@ fn turned() -> State {
         },
         over: Control::PackFlow,
         units: UnitSystem::Us,
+        ..State::of("puffin-62".to_owned(), "stump-cutter".to_owned())
     }
 }
 
@@ -262,7 +257,7 @@ fn links_of_the_first_version_are_still_read() {
 }
 
 #[test]
-fn links_of_the_second_version_are_read_and_written() {
+fn links_of_the_second_version_are_still_read() {
     let first = turned();
     let all_turned = State {
         settings: Settings {
@@ -284,13 +279,12 @@ fn links_of_the_second_version_are_read_and_written() {
     for (link, state) in SECOND_LINKS.into_iter().zip([a_state(), all_turned]) {
         assert_eq!(State::from_link(link), Ok(state));
     }
-    // Without numbers, whose last digit may differ, it is written so too.
-    assert_eq!(a_state().to_link(), SECOND_LINKS[0]);
 }
 
 #[test]
 fn a_link_of_a_newer_version_says_so() {
-    assert_eq!(State::from_link(&summed(&[3])), Err(LinkFault::Newer(3)));
+    assert_eq!(State::from_link(&summed(&[4])), Err(LinkFault::Newer(4)));
+    assert_eq!(State::from_link(&summed(&[3])), Err(LinkFault::Damaged));
     assert_eq!(State::from_link(&summed(&[2])), Err(LinkFault::Damaged));
     assert_eq!(State::from_link(&summed(&[0])), Err(LinkFault::Damaged));
 }

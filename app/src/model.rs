@@ -248,17 +248,11 @@ fn first_state(yard: &Yard) -> State {
         a.total_cmp(&b)
     });
     let middle = machines.get(machines.len().saturating_sub(1) / 2);
-    State {
-        machine: middle.map_or_else(String::new, |machine| machine.id.clone()),
-        implement: yard
-            .implements
-            .first()
-            .map_or_else(String::new, |implement| implement.id.clone()),
-        route: RouteId::MachineHydraulics,
-        settings: Settings::default(),
-        over: Control::OwnRelief,
-        units: UnitSystem::Metric,
-    }
+    let implement = yard.implements.first();
+    State::of(
+        middle.map_or_else(String::new, |machine| machine.id.clone()),
+        implement.map_or_else(String::new, |implement| implement.id.clone()),
+    )
 }
 
 /// The state that a link means in a yard, and what must be said about it.

@@ -25,6 +25,7 @@
 
 pub mod budget;
 pub mod chain;
+pub mod choice;
 pub mod compare;
 pub mod control;
 pub mod defaults;
@@ -38,6 +39,7 @@ pub mod implement;
 pub mod kit;
 pub mod machine;
 pub mod measure;
+pub mod money;
 pub mod physics;
 pub mod quantity;
 pub mod root;
@@ -50,6 +52,7 @@ pub mod spread;
 pub mod stage;
 pub mod standing;
 pub mod state;
+pub mod survey;
 pub mod sweep;
 pub mod thermal;
 pub mod units;

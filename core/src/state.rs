@@ -2,17 +2,21 @@
 //!
 //! A link is the URL-safe base64 of: one version byte, the postcard form of that version's frozen
 //! struct, and a CRC-32 of both. Numbers are in rpm, L/min, bar, °C,
-//! m, km/h and SI units of a job's measure.
+//! m, km/h and SI units of a job's measure; prices in the user's currency.
 
+use crate::choice::{EVEN, Weight, Weights};
 use crate::control::Control;
 use crate::implement::Ground;
 use crate::machine::Outlet;
 use crate::measure::{Amount, Measure};
+use crate::money::{Prices, RoutePrices, is_price};
 use crate::physics::oil::Grade;
 use crate::quantity::{AngularSpeed, Density, Flow, Length, Pressure, Temperature, Velocity};
 use crate::route::RouteId;
 use crate::settings::{OilSettings, Settings};
+use crate::standing::Standing;
 use crate::units::UnitSystem;
+use crate::yard::is_currency;
 use base64::Engine as _;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use serde::{Deserialize, Serialize};
@@ -32,6 +36,14 @@ pub struct State {
     pub over: Control,
     /// The reader's units.
     pub units: UnitSystem,
+    /// Identifier of the machine to hold beside the first.
+    pub beside: Option<String>,
+    /// The standing of which is told what it would take.
+    pub wished: Standing,
+    /// What matters to the user.
+    pub weights: Weights,
+    /// Prices beside the yard's.
+    pub prices: Prices,
 }
 
 /// Why a link can't be read.
@@ -46,7 +58,7 @@ pub enum LinkFault {
 }
 
 /// The version that links are written in.
-const VERSION: u8 = 2;
+const VERSION: u8 = 3;
 /// The longest link that is looked at, in characters.
 pub const LONGEST_LINK: usize = 2_000;
 /// Bytes of the check sum at the end.
@@ -85,10 +97,58 @@ struct LinkV2 {
     economy: bool,
 }
 
+/// Version 3: frozen. What version 2 has, and what leads to the sale.
+#[derive(Serialize, Deserialize)]
+struct LinkV3 {
+    second: LinkV2,
+    engine_kw: Option<f64>,
+    beside: Option<String>,
+    wished: u8,
+    weights: [u8; 5],
+    currency: Option<String>,
+    hour: Option<f64>,
+    /// Place in [`price_places`] and price.
+    prices: Vec<(u8, f64)>,
+}
+
+/// The standings that can be wished, in the order of their numbers in a link.
+pub const WISHED: [Standing; 3] = [Standing::Ample, Standing::Enough, Standing::Slower];
+
+/// Every price beside that of an hour, in the order of their numbers in a link.
+fn price_places(prices: &mut Prices) -> impl Iterator<Item = &mut Option<f64>> {
+    let Prices {
+        routes, machines, ..
+    } = prices;
+    let of_routes = routes.iter_mut().flat_map(
+        |RoutePrices {
+             kit,
+             variant,
+             fitting,
+         }| [kit, variant, fitting],
+    );
+    of_routes.chain(machines)
+}
+
 /// The units in the order of their numbers in a link.
 const UNITS: [UnitSystem; 2] = [UnitSystem::Metric, UnitSystem::Us];
 
 impl State {
+    /// With nothing else chosen yet.
+    pub fn of(machine: String, implement: String) -> Self {
+        Self {
+            machine,
+            implement,
+            route: RouteId::MachineHydraulics,
+            settings: Settings::default(),
+            over: Control::OwnRelief,
+            units: UnitSystem::Metric,
+            beside: None,
+            wished: Standing::Enough,
+            weights: EVEN,
+            prices: Prices::default(),
+        }
+    }
+
     /// The link's fragment, without the number sign.
     pub fn to_link(&self) -> String {
         let Settings {
@@ -135,6 +195,20 @@ impl State {
             job: job.map(|job| (number(Measure::ALL, job.measure()), job.to_si())),
             economy,
         };
+        let mut prices = self.prices.clone();
+        let priced = (0..).zip(price_places(&mut prices));
+        let link = LinkV3 {
+            second: link,
+            engine_kw: None,
+            beside: self.beside.clone(),
+            wished: number(&WISHED, self.wished),
+            weights: self.weights.map(|weight| number(Weight::ALL, weight)),
+            currency: self.prices.currency.clone(),
+            hour: self.prices.hour,
+            prices: priced
+                .filter_map(|(place, price)| Some((place, (*price)?)))
+                .collect(),
+        };
         let mut bytes = vec![VERSION];
         // Writing plain fields to memory has no way to fail.
         bytes.extend(postcard::to_allocvec(&link).unwrap_or_default());
@@ -159,7 +233,8 @@ impl State {
         }
         match body.split_first() {
             Some((1, fields)) => whole(fields).and_then(read_v1).ok_or(damaged),
-            Some((&VERSION, fields)) => whole(fields).and_then(read_v2).ok_or(damaged),
+            Some((2, fields)) => whole(fields).and_then(read_v2).ok_or(damaged),
+            Some((&VERSION, fields)) => whole(fields).and_then(read_v3).ok_or(damaged),
             Some((&newer, _)) if newer > VERSION => Err(LinkFault::Newer(newer)),
             _ => Err(damaged),
         }
@@ -179,6 +254,30 @@ fn listed<T: Copy>(list: &[T], number: Option<u8>) -> Option<Option<T>> {
         None => Some(None),
         Some(number) => list.get(usize::from(number)).map(|item| Some(*item)),
     }
+}
+
+fn read_v3(link: LinkV3) -> Option<State> {
+    let state = read_v2(link.second)?;
+    let listed_weight = |number: u8| Weight::ALL.get(usize::from(number)).copied();
+    let mut weights = EVEN;
+    for (weight, number) in weights.iter_mut().zip(link.weights) {
+        *weight = listed_weight(number)?;
+    }
+    let mut prices = Prices {
+        currency: link.currency.filter(|code| is_currency(code)),
+        hour: link.hour.filter(|price| is_price(*price)),
+        ..Prices::default()
+    };
+    for (place, price) in link.prices {
+        *price_places(&mut prices).nth(place.into())? = Some(price).filter(|it| is_price(*it));
+    }
+    Some(State {
+        beside: link.beside,
+        wished: *WISHED.get(usize::from(link.wished))?,
+        weights,
+        prices,
+        ..state
+    })
 }
 
 fn read_v2(link: LinkV2) -> Option<State> {
@@ -208,8 +307,6 @@ fn read_v2(link: LinkV2) -> Option<State> {
 fn read_v1(link: LinkV1) -> Option<State> {
     let outlet = listed(Outlet::ALL, link.outlet)?;
     Some(State {
-        machine: link.machine,
-        implement: link.implement,
         route: *RouteId::ALL.get(usize::from(link.route))?,
         settings: Settings {
             engine_speed: link.engine_rpm.map(AngularSpeed::rpm),
@@ -227,6 +324,7 @@ fn read_v1(link: LinkV1) -> Option<State> {
         },
         over: *Control::ALL.get(usize::from(link.over))?,
         units: *UNITS.get(usize::from(link.units))?,
+        ..State::of(link.machine, link.implement)
     })
 }
 
