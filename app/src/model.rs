@@ -1,5 +1,6 @@
 //! What is stored, and what derives from it.
 
+use crate::text::advice;
 use farend_core::compare::{Comparison, compare};
 use farend_core::control::Control;
 use farend_core::fault::Fault;
@@ -7,14 +8,15 @@ use farend_core::implement::Implement;
 use farend_core::kit::Kit;
 use farend_core::machine::Machine;
 use farend_core::measure::Amount;
+use farend_core::recommend::{Recommendation, recommend};
 use farend_core::route::RouteId;
 use farend_core::route::joined::Joined;
 use farend_core::route::part::{Hookup, assemble};
 use farend_core::settings::Settings;
 use farend_core::state::{LinkFault, State};
-use farend_core::thermal::{Heat, heat};
+use farend_core::survey::{Asked, Survey};
+use farend_core::thermal::Heat;
 use farend_core::units::{Quantity, UnitSystem};
-use farend_core::work::Load;
 use farend_core::yard::{DEMO, Yard};
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -52,6 +54,8 @@ pub struct Model {
     pub state: RwSignal<State>,
     /// What the user must be told.
     pub notice: RwSignal<Option<Notice>>,
+    /// Whether the page to take home is shown.
+    pub taking_home: RwSignal<bool>,
     /// The machine chosen.
     pub machine: Memo<Option<Machine>>,
     /// The implement chosen.
@@ -64,6 +68,10 @@ pub struct Model {
     pub units: Memo<UnitSystem>,
     /// All six routes.
     pub comparison: Memo<Option<Comparison>>,
+    /// What is asked about them beside power.
+    pub survey: Memo<Option<Survey>>,
+    /// Which to take.
+    pub recommendation: Memo<Option<Recommendation>>,
 }
 
 impl Model {
@@ -99,16 +107,37 @@ impl Model {
             let (machine, implement) = (machine.as_ref()?, implement.as_ref()?);
             compare(machine, implement, &yard.read().kits, &settings.get()).ok()
         });
+        let survey = Memo::new(move |_| {
+            let (machine, implement) = (machine.read(), implement.read());
+            let (yard, state) = (yard.read(), state.read());
+            let asked = Asked {
+                machine: machine.as_ref()?,
+                implement: implement.as_ref()?,
+                kits: &yard.kits,
+                settings: &settings.get(),
+                prices: &state.prices,
+                weights: state.weights,
+            };
+            Some(asked.survey(comparison.read().as_ref()?))
+        });
+        let recommendation = Memo::new(move |_| {
+            let (comparison, survey) = (comparison.read(), survey.read());
+            let weights = state.read().weights;
+            Some(recommend(comparison.as_ref()?, survey.as_ref()?, weights))
+        });
         Self {
             yard,
             state,
             notice: RwSignal::new(notice),
+            taking_home: RwSignal::new(false),
             machine,
             implement,
             settings,
             route: Memo::new(move |_| state.read().route),
             units: Memo::new(move |_| state.read().units),
             comparison,
+            survey,
+            recommendation,
         }
     }
 
@@ -198,11 +227,32 @@ impl Model {
 
     /// How warm the open route's oil gets at the job, where it has any.
     pub fn heat(self) -> Option<Heat> {
-        let joined = self.joined(self.route.get())?;
-        let implement = self.implement.read();
-        let need = self.comparison.read().as_ref()?.need.likely;
-        let load = Load::new(implement.as_ref()?, need);
-        heat(&joined, load, self.settings.get().air())
+        let survey = self.survey.read();
+        survey
+            .as_ref()?
+            .route(self.route.get())?
+            .running
+            .as_ref()?
+            .heat
+    }
+
+    /// The currency of the prices: the user's own, else the yard's.
+    pub fn currency(self) -> Option<String> {
+        let own = self.state.read().prices.currency.clone();
+        own.or_else(|| self.yard.read().currency.clone())
+    }
+
+    /// Which route to take, in one sentence; nothing where the yard lacks what is chosen.
+    pub fn answer(self) -> String {
+        let (machine, implement) = (self.machine.read(), self.implement.read());
+        let (all, recommended) = (self.comparison.read(), self.recommendation.read());
+        let parts = machine.as_ref().zip(implement.as_ref());
+        let results = all.as_ref().zip(recommended.as_ref());
+        parts
+            .zip(results)
+            .map_or_else(String::new, |((machine, implement), (all, recommended))| {
+                advice::recommendation(machine, implement, all, recommended, self.units.get())
+            })
     }
 
     /// Takes over a yard file, or says all that is wrong with it and leaves everything as it was.

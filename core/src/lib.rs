@@ -42,6 +42,7 @@ pub mod measure;
 pub mod money;
 pub mod physics;
 pub mod quantity;
+pub mod recommend;
 pub mod root;
 pub mod route;
 pub mod seat;

@@ -1,5 +1,5 @@
 //! All six routes of a comparison with what is asked about them beside power: whether they can be
-//! hooked up, where they sit, how warm they get, how the work goes, what they cost, which to take.
+//! hooked up, where they sit, how warm they get, what they cost, which to take.
 
 use crate::choice::{Candidate, Weighed, Weights, weigh};
 use crate::compare::{Comparison, RouteResult, Run};
@@ -16,7 +16,7 @@ use crate::route::part::{Hookup, assemble};
 use crate::settings::Settings;
 use crate::standing::Standing;
 use crate::thermal::{Heat, heat};
-use crate::work::{Load, Progress, progress};
+use crate::work::Load;
 
 /// A machine and an implement with all that a user has set for them.
 #[derive(Clone, Copy, Debug)]
@@ -57,8 +57,6 @@ pub struct Running {
     pub hookup_known: bool,
     /// How warm its oil gets, where it has any.
     pub heat: Option<Heat>,
-    /// How the work goes, where anything is known of it.
-    pub progress: Option<Progress>,
     /// What it costs.
     pub prices: RoutePrices,
     /// How it fares for good: no better than Slower where its oil passes its limit and less than
@@ -118,14 +116,11 @@ impl Asked<'_> {
                 running: None,
             };
         };
-        let mut joined = self.joined(route, kit);
+        let joined = self.joined(route, kit);
         let load = Load::new(self.implement, need);
         let heat = joined
             .as_ref()
             .and_then(|joined| heat(joined, load, self.settings.air()));
-        let progress = joined
-            .as_mut()
-            .and_then(|joined| progress(joined, self.machine, self.implement, self.settings));
         let look = Look {
             route,
             machine: self.machine,
@@ -150,7 +145,6 @@ impl Asked<'_> {
                 seat,
                 hookup: kit.hookup.unwrap_or_else(|| seat.usual_hookup()),
                 hookup_known: kit.hookup.is_some(),
-                progress,
                 prices: self.prices.of(route).or(of_yard),
                 for_good: for_good(run, heat.as_ref(), need),
                 heat,
