@@ -1,5 +1,8 @@
 //! What is stored, and what derives from it.
 
+mod money;
+pub mod work;
+
 use crate::text::advice;
 use farend_core::compare::{Comparison, compare};
 use farend_core::control::Control;
@@ -8,7 +11,7 @@ use farend_core::implement::Implement;
 use farend_core::kit::Kit;
 use farend_core::machine::Machine;
 use farend_core::measure::Amount;
-use farend_core::recommend::{Recommendation, recommend};
+use farend_core::recommend::{Advice, Recommendation, recommend};
 use farend_core::route::RouteId;
 use farend_core::route::joined::Joined;
 use farend_core::route::part::{Hookup, assemble};
@@ -149,8 +152,10 @@ impl Model {
     /// Chooses a machine. What was turned belonged to the one before.
     pub fn choose_machine(self, id: String) {
         self.state.update(|state| {
+            state.beside = state.beside.take().filter(|beside| *beside != id);
             state.machine = id;
             state.settings = Settings::default();
+            state.prices.machines = Default::default();
         });
         self.keep_a_running_route();
     }
@@ -236,12 +241,6 @@ impl Model {
             .heat
     }
 
-    /// The currency of the prices: the user's own, else the yard's.
-    pub fn currency(self) -> Option<String> {
-        let own = self.state.read().prices.currency.clone();
-        own.or_else(|| self.yard.read().currency.clone())
-    }
-
     /// Which route to take, in one sentence; nothing where the yard lacks what is chosen.
     pub fn answer(self) -> String {
         let (machine, implement) = (self.machine.read(), self.implement.read());
@@ -253,6 +252,26 @@ impl Model {
             .map_or_else(String::new, |((machine, implement), (all, recommended))| {
                 advice::recommendation(machine, implement, all, recommended, self.units.get())
             })
+    }
+
+    /// What the recommended route takes, and what must be asked before.
+    pub fn takes(self) -> Option<String> {
+        let recommended = self.recommendation.read();
+        let recommended = recommended.as_ref()?;
+        let route = match &recommended.advice {
+            Advice::Take(route) => *route,
+            Advice::Equal(routes) => *routes.first()?,
+            Advice::None(_) => return None,
+        };
+        let all = self.comparison.read();
+        let run = all.as_ref()?.route(route)?.run()?;
+        let yard = self.yard.read();
+        let kit = &yard.kit(&run.kit)?.name;
+        Some(advice::takes(
+            kit,
+            &recommended.needs,
+            &recommended.questions,
+        ))
     }
 
     /// Takes over a yard file, or says all that is wrong with it and leaves everything as it was.

@@ -145,6 +145,14 @@ pub fn time(time: Time) -> String {
     }
 }
 
+/// A time of which whole hours are enough: "340 h".
+pub fn long_time(time: Time) -> String {
+    if time < Time::hours(10.0) {
+        return self::time(time);
+    }
+    format!("{}\u{a0}h", fixed(time.to_hours(), 0))
+}
+
 /// A range: "27.3 to 30.1 kW".
 pub fn range(low: Quantity, high: Quantity, units: UnitSystem) -> String {
     let (value, _) = low.shown_in(units);

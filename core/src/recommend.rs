@@ -49,8 +49,8 @@ pub enum Reason {
     },
     /// Where the driver looks.
     View(View),
-    /// The wheels don't go over the work before it's done.
-    KeepsOff,
+    /// Whether the wheels go over the work before it's done.
+    DrivesOver(bool),
     /// What becomes of the loader.
     Loader(LoaderUse),
     /// Time to hook it up.
@@ -67,6 +67,8 @@ pub struct Recommendation {
     /// The reasons, three at most, the weightiest first; those of the first route where several
     /// are equal.
     pub reasons: Vec<Reason>,
+    /// What speaks against that route, by what matters to the user.
+    pub drawbacks: Vec<Reason>,
     /// What that route needs beside, as far as it's known.
     pub needs: Vec<Item>,
     /// What must be asked before.
@@ -86,6 +88,7 @@ pub fn recommend(comparison: &Comparison, survey: &Survey, weights: Weights) -> 
         return Recommendation {
             advice: Advice::None(nearest(comparison, survey)),
             reasons: Vec::new(),
+            drawbacks: Vec::new(),
             needs: Vec::new(),
             questions: Vec::new(),
         };
@@ -101,6 +104,7 @@ pub fn recommend(comparison: &Comparison, survey: &Survey, weights: Weights) -> 
             _ => Advice::Equal(equal.iter().map(|it| it.route).collect()),
         },
         reasons: reasons(comparison, survey, first, weights),
+        drawbacks: drawbacks(survey, first, weights),
         needs: of(Judgement::Advice).collect(),
         questions: of(Judgement::Question).collect(),
     }
@@ -169,6 +173,26 @@ fn reasons(
     reasons
 }
 
+/// Wishes that matter and are hardly met, but for cost: the sum stands beside.
+fn drawbacks(survey: &Survey, first: &Weighed, weights: Weights) -> Vec<Reason> {
+    let Some(running) = running_of(survey, first.route) else {
+        return Vec::new();
+    };
+    let wishes = Wish::ALL.iter().zip(first.meets).zip(weights);
+    wishes
+        .filter(|((_, meets), weight)| {
+            *weight != Weight::Not && meets.is_some_and(|meets| meets < 0.5)
+        })
+        .filter_map(|((wish, _), _)| match wish {
+            Wish::LookAhead => Some(Reason::View(running.seat.view())),
+            Wish::KeepOff => Some(Reason::DrivesOver(true)),
+            Wish::KeepLoader => Some(Reason::Loader(running.seat.loader())),
+            Wish::HookUpQuickly => Some(Reason::HooksUp(running.hookup)),
+            Wish::BuyCheaply => None,
+        })
+        .collect()
+}
+
 fn running_of(survey: &Survey, route: RouteId) -> Option<&Running> {
     survey
         .route(route)
@@ -179,7 +203,7 @@ fn running_of(survey: &Survey, route: RouteId) -> Option<&Running> {
 fn met(wish: Wish, meets: f64, running: &Running) -> Option<Reason> {
     match wish {
         Wish::LookAhead => Some(Reason::View(running.seat.view())),
-        Wish::KeepOff => Some(Reason::KeepsOff),
+        Wish::KeepOff => Some(Reason::DrivesOver(false)),
         Wish::KeepLoader => Some(Reason::Loader(running.seat.loader())),
         Wish::HookUpQuickly => Some(Reason::HooksUp(running.hookup)),
         // Only the cheapest meets it wholly.

@@ -1,10 +1,11 @@
 //! Which route to take, why, where it sits and what that means: in words.
 
 use super::sentences::short;
-use super::{capital, labels, list};
+use super::{capital, fit, labels, list, small};
 use crate::number;
 use farend_core::choice::{Weight, Wish};
 use farend_core::compare::Comparison;
+use farend_core::fit::Item;
 use farend_core::hookup::Seat;
 use farend_core::implement::{Implement, ImplementKind};
 use farend_core::machine::Machine;
@@ -80,11 +81,37 @@ pub fn reason(reason: &Reason) -> String {
             labels::the_route(route)
         ),
         Reason::View(view) => format!("{}.", capital(self::view(view))),
-        Reason::KeepsOff => format!("{}.", capital(drives_over(false))),
+        Reason::DrivesOver(over) => format!("{}.", capital(drives_over(over))),
         Reason::Loader(use_) => format!("{}.", capital(loader(use_))),
         Reason::HooksUp(time) => format!("It is hooked up in about {}.", number::time(time)),
         Reason::Cheapest(_) => "Of the routes that do the work it costs least to buy.".to_owned(),
     }
+}
+
+/// What speaks against it, in one sentence; nothing where nothing does.
+pub fn drawbacks(drawbacks: &[Reason]) -> Option<String> {
+    let told: Vec<_> = drawbacks
+        .iter()
+        .map(|it| small(reason(it).trim_end_matches('.')))
+        .collect();
+    (!told.is_empty()).then(|| format!("On the other hand {}.", list(&told)))
+}
+
+/// What it takes and what must be asked, in one sentence.
+pub fn takes(kit: &str, needs: &[Item], questions: &[Item]) -> String {
+    let named = |items: &[Item]| {
+        let mut names: Vec<_> = items.iter().map(|it| small(fit::name(&it.check))).collect();
+        names.dedup();
+        list(&names)
+    };
+    let mut sentence = format!("It takes: {kit}.");
+    if !needs.is_empty() {
+        sentence.push_str(&format!(" To mind: {}.", named(needs)));
+    }
+    if !questions.is_empty() {
+        sentence.push_str(&format!(" To ask before: {}.", named(questions)));
+    }
+    sentence
 }
 
 fn times(ratio: f64) -> String {

@@ -55,6 +55,7 @@ pub const CURVE_RANGE: &str = "low to high";
 pub const CURVE_NEED: &str = "need";
 pub const DELIVERED: &str = "Delivered";
 
+pub const ENTER: &str = "Enter a number, or leave it empty:";
 pub const VERSION: &str = "Version";
 pub const DECIDING_HEADING: &str = "Before you decide";
 pub const FIT: &str = "Can it be hooked up?";

@@ -1,7 +1,9 @@
 //! Everything that the page says. No other file holds words for people.
 
 pub mod advice;
+pub mod beside;
 pub mod cautions;
+pub mod cost;
 pub mod fit;
 pub mod labels;
 pub mod notices;

@@ -20,6 +20,11 @@ pub fn Answer() -> impl IntoView {
         let items = reasons.map(|reason| view! { <li>{advice::reason(reason)}</li> });
         Some(items.collect_view())
     };
+    let drawbacks = move || {
+        let recommended = model.recommendation.read();
+        advice::drawbacks(&recommended.as_ref()?.drawbacks)
+    };
+    let takes = move || model.takes();
     let contrast = move || {
         let all = model.comparison.read();
         sentences::contrast(all.as_ref()?, model.units.get())
@@ -41,6 +46,8 @@ pub fn Answer() -> impl IntoView {
             <ul class="reasons" data-testid="reasons">
                 {reasons}
             </ul>
+            <p data-testid="drawbacks">{drawbacks}</p>
+            <p data-testid="takes">{takes}</p>
             <p data-testid="contrast">{contrast}</p>
             <button
                 type="button"

@@ -34,7 +34,7 @@ pub fn Choose() -> impl IntoView {
                 .collect_view()}
         </div>
         <div class="scroll" tabindex="0" role="region" aria-label=labels::CHOOSE>
-            <table data-testid="places">
+            <table data-testid="places" class="stack">
                 <thead>
                     <tr>
                         <th scope="col">{labels::ROUTE}</th>
@@ -108,11 +108,11 @@ fn row(
     view! {
         <tr data-testid=format!("place-{}", surveyed.route.word())>
             <th scope="row">{labels::route(surveyed.route)}</th>
-            <td>{advice::seat(seat)}</td>
-            <td>{means.join("; ")}</td>
-            <td>{hookup}</td>
-            <td>{labels::standing(running.for_good)}</td>
-            <td>{points}</td>
+            <td data-label=labels::SEAT>{advice::seat(seat)}</td>
+            <td data-label=labels::AT_WORK>{means.join("; ")}</td>
+            <td data-label=labels::HOOKUP>{hookup}</td>
+            <td data-label=labels::STANDING_FOR_GOOD>{labels::standing(running.for_good)}</td>
+            <td data-label=labels::POINTS>{points}</td>
         </tr>
     }
 }

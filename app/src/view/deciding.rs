@@ -1,10 +1,12 @@
 //! From the answer to the sale: whether it can be hooked up, where it sits, what matters.
 
+use super::beside::Beside;
 use super::choose::Choose;
+use super::cost::Cost;
 use super::fit::Fit;
 use super::fold::Fold;
 use crate::model::Model;
-use crate::text::{fit, labels};
+use crate::text::{beside, cost, fit, labels};
 use leptos::prelude::*;
 
 /// The parts, each folded.
@@ -24,6 +26,12 @@ pub fn Deciding() -> impl IntoView {
             </Fold>
             <Fold name="choose" title=labels::CHOOSE>
                 <Choose />
+            </Fold>
+            <Fold name="cost" title=cost::TITLE>
+                <Cost />
+            </Fold>
+            <Fold name="beside" title=beside::TITLE>
+                <Beside />
             </Fold>
         </section>
     }

@@ -96,7 +96,7 @@ fn questions(survey: &Survey) -> impl IntoView + use<> {
         };
         view! {
             <h3>{labels::QUESTIONS}</h3>
-            <ul data-testid="questions">{asked.into_iter().map(line).collect_view()}</ul>
+            <ul class="list" data-testid="questions">{asked.into_iter().map(line).collect_view()}</ul>
         }
     })
 }

@@ -2,14 +2,17 @@
 
 mod answer;
 mod bars;
+mod beside;
 mod cautions;
 mod choices;
 mod choose;
 mod code;
 mod control;
+mod cost;
 mod curve;
 mod deciding;
 mod deeper;
+mod entry;
 mod fit;
 mod fold;
 mod formula;

@@ -95,7 +95,7 @@ impl Sheet {
                     <p>{browser::today()}</p>
                 </header>
                 <h2>{model.answer()}</h2>
-                <ul class="why">{reasons(model)}</ul>
+                <ul>{reasons(model)}</ul>
                 <div class="sheet-columns">
                     <div>{self.power(model)}</div>
                     <div>{self.taking(model)}</div>
