@@ -1,12 +1,14 @@
 //! What the user has turned away from the yard's own figures, and within which limits.
 
 use crate::defaults;
-use crate::fault::{Fault, Rule};
+use crate::fault::Fault;
 use crate::implement::{Ground, Implement, Work};
-use crate::machine::{Circuit, Machine, Outlet};
+use crate::machine::{Circuit, Engine, Machine, Outlet};
 use crate::measure::{Amount, Swath};
 use crate::physics::oil::{Grade, Oil};
-use crate::quantity::{AngularSpeed, Density, Flow, Length, Pressure, Temperature, Velocity};
+use crate::quantity::{
+    AngularSpeed, Density, Flow, Length, Power, Pressure, Temperature, Velocity,
+};
 use crate::route::RouteId;
 use crate::route::part::{Part, circuit};
 use crate::yard::report::Report;
@@ -16,6 +18,8 @@ use crate::yard::report::Report;
 pub struct Settings {
     /// Engine speed.
     pub engine_speed: Option<AngularSpeed>,
+    /// The engine's net power at rated speed.
+    pub engine_power: Option<Power>,
     /// The machine's own hydraulics.
     pub own: OilSettings,
     /// The pump pack's.
@@ -62,6 +66,13 @@ pub const FLOW_LIMITS: (f64, f64) = (1.0, 400.0);
 /// judgement.
 pub const RELIEF_LIMITS: (f64, f64) = (20.0, 420.0);
 
+/// Least and most power of an engine, kW, that can be set or stand in a yard file: this project's
+/// judgement.
+pub const ENGINE_POWER_LIMITS: (f64, f64) = (3.0, 600.0);
+/// Least and most power of a shaft, kW, that can stand in a yard file or on a sheet: this project's
+/// judgement.
+pub const SHAFT_POWER_LIMITS: (f64, f64) = (1.0, 600.0);
+
 /// Lowest and highest temperature of the oil that can be set, °C: this project's judgement. Below,
 /// a VG 46 oil hardly flows; above, seals suffer.
 pub const OIL_LIMITS: (f64, f64) = (-20.0, 100.0);
@@ -82,7 +93,14 @@ pub const DENSITY_LIMITS: (f64, f64) = (20.0, 2500.0);
 pub const JOB_LIMITS: (f64, f64) = (0.1, 1e7);
 
 /// A value at a limit may come through SI a last digit off.
-const LAST_DIGITS: f64 = 1e-9;
+pub(crate) const LAST_DIGITS: f64 = 1e-9;
+
+/// An engine's lowest and rated speed, rpm, as the yard file writes them, without the last digits
+/// of SI.
+pub(crate) fn engine_speed_limits(engine: &Engine) -> (f64, f64) {
+    let written = |speed: AngularSpeed| (speed.to_rpm() * 1e6).round() / 1e6;
+    (written(engine.lowest), written(engine.rated))
+}
 
 impl Settings {
     /// The engine speed that they mean for a machine.
@@ -153,26 +171,22 @@ impl Settings {
     /// Every value that is out of its range or isn't a number.
     pub fn check(&self, machine: &Machine) -> Result<(), Vec<Fault>> {
         let mut report = Report::default();
-        let mut within =
-            |path: &str, value: Option<f64>, (min, max): (f64, f64), unit, hint: &str| {
-                let rounding = max.abs().max(min.abs()) * LAST_DIGITS;
-                if let Some(value) = value
-                    && !(min - rounding..=max + rounding).contains(&value)
-                {
-                    let rule = Rule::Within { min, max, unit };
-                    report.add(path, value.to_string(), rule, hint);
-                }
-            };
-        let engine = &machine.engine;
-        // As the yard file writes them, without the last digits of SI.
-        let written = |speed: AngularSpeed| (speed.to_rpm() * 1e6).round() / 1e6;
-        let speeds = (written(engine.lowest), written(engine.rated));
+        let mut within = |path: &str, value: Option<f64>, limits, unit, hint: &str| {
+            report.within(path, value, limits, unit, hint);
+        };
         within(
             "engine_speed",
             self.engine_speed.map(AngularSpeed::to_rpm),
-            speeds,
+            engine_speed_limits(&machine.engine),
             "rpm",
             "The engine can't work there: choose a speed between its lowest and its rated one.",
+        );
+        within(
+            "engine_power",
+            self.engine_power.map(Power::to_kilowatts),
+            ENGINE_POWER_LIMITS,
+            "kW",
+            "Take the net power at rated speed; 1 mechanical hp is 0.7457 kW.",
         );
         within(
             "oil",

@@ -107,6 +107,7 @@ impl State {
             depth,
             density,
             job,
+            ..
         } = self.settings;
         let first = LinkV1 {
             machine: self.machine.clone(),
