@@ -25,6 +25,7 @@
 
 pub mod budget;
 pub mod chain;
+pub mod claims;
 pub mod compare;
 pub mod control;
 pub mod defaults;

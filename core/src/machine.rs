@@ -11,6 +11,7 @@ use crate::quantity::{
 };
 use crate::spread::Spread;
 use crate::stage::gear::{Gear, GearRole};
+use crate::stage::valve::Valve;
 use crate::words::words;
 
 /// A tractor or a skid steer, checked.
@@ -256,6 +257,19 @@ pub struct Circuit {
     pub hydro_mechanical: Spread<f64>,
     /// Where its oil comes from and cools.
     pub reservoir: Reservoir,
+}
+
+impl Circuit {
+    /// The valve that lets its oil out.
+    pub fn open_valve(&self) -> Valve {
+        match self.supply {
+            Supply::LoadSensing => Valve::Margin(self.valve),
+            Supply::OpenCentre | Supply::PressureCompensated => Valve::Open {
+                drop: self.valve,
+                at: self.flow.likely,
+            },
+        }
+    }
 }
 
 /// A tank with or without a cooler.
