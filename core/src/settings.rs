@@ -171,73 +171,70 @@ impl Settings {
     /// Every value that is out of its range or isn't a number.
     pub fn check(&self, machine: &Machine) -> Result<(), Vec<Fault>> {
         let mut report = Report::default();
-        let mut within = |path: &str, value: Option<f64>, limits, unit, hint: &str| {
-            report.within(path, value, limits, unit, hint);
-        };
-        within(
+        report.within(
             "engine_speed",
             self.engine_speed.map(AngularSpeed::to_rpm),
             engine_speed_limits(&machine.engine),
             "rpm",
             "The engine can't work there: choose a speed between its lowest and its rated one.",
         );
-        within(
+        report.within(
             "engine_power",
             self.engine_power.map(Power::to_kilowatts),
             ENGINE_POWER_LIMITS,
             "kW",
             "Take the net power at rated speed; 1 mechanical hp is 0.7457 kW.",
         );
-        within(
+        report.within(
             "oil",
             self.oil.map(Temperature::to_celsius),
             OIL_LIMITS,
             "°C",
             "Oil of this kind isn't worked with there.",
         );
-        within(
+        report.within(
             "altitude",
             self.altitude.map(Length::to_metres),
             ALTITUDE_LIMITS,
             "m",
             "Take the height above the sea.",
         );
-        within(
+        report.within(
             "air",
             self.air.map(Temperature::to_celsius),
             AIR_LIMITS,
             "°C",
             "Nobody works in such air.",
         );
-        within(
+        report.within(
             "ground_speed",
             self.ground_speed.map(Velocity::to_kilometres_per_hour),
             GROUND_SPEED_LIMITS,
             "km/h",
             "Take the speed at work, not on the road.",
         );
-        within(
+        report.within(
             "slope",
             self.slope,
             SLOPE_LIMITS,
             "",
             "Rise over run: 0.1 for 10 %. Steeper ground needs another machine.",
         );
-        within(
+        report.within(
             "depth",
             self.depth.map(Length::to_metres),
             DEPTH_LIMITS,
             "m",
             "Take the depth of what is worked.",
         );
-        within(
+        report.within(
             "density",
             self.density.map(Density::to_kilograms_per_cubic_metre),
             DENSITY_LIMITS,
             "kg/m³",
             "Fresh snow weighs about 100, wet soil about 1800.",
         );
-        within(
+        report.within(
             "job",
             self.job.map(|job| match job {
                 Amount::Mass(mass) => mass.to_tonnes(),
@@ -248,14 +245,14 @@ impl Settings {
             "Tonnes, square metres, cubic metres or metres.",
         );
         for (name, oil) in [("own", &self.own), ("pack", &self.pack)] {
-            within(
+            report.within(
                 &format!("{name}.flow"),
                 oil.flow.map(Flow::to_litres_per_minute),
                 FLOW_LIMITS,
                 "L/min",
                 "No pump for this job has such a flow.",
             );
-            within(
+            report.within(
                 &format!("{name}.relief"),
                 oil.relief.map(Pressure::to_bar),
                 RELIEF_LIMITS,
