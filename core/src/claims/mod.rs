@@ -9,6 +9,7 @@ mod engine;
 mod honest;
 mod oil;
 mod sheet;
+mod steering;
 
 pub use honest::Honest;
 pub use sheet::{HYDRAULIC_POWER_LIMITS, Rating, Sheet, SheetFigure, Taken};
