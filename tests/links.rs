@@ -61,6 +61,7 @@ fn state() -> impl Strategy<Value = State> {
             |(rpm, own, pack, celsius, (outlet, economy), grade, site, driving, layer, job)| {
                 Settings {
                     engine_speed: rpm.map(AngularSpeed::rpm),
+                    engine_power: None,
                     own,
                     pack,
                     oil: celsius.map(Temperature::celsius),

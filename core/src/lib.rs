@@ -26,6 +26,7 @@
 pub mod budget;
 pub mod chain;
 pub mod choice;
+pub mod claims;
 pub mod compare;
 pub mod control;
 pub mod defaults;

@@ -5,13 +5,16 @@
 //! m, km/h and SI units of a job's measure; prices in the user's currency.
 
 use crate::choice::{EVEN, Weight, Weights};
+use crate::claims::{Rating, Sheet, Taken};
 use crate::control::Control;
 use crate::implement::Ground;
 use crate::machine::Outlet;
 use crate::measure::{Amount, Measure};
 use crate::money::{Prices, RoutePrices, is_price};
 use crate::physics::oil::Grade;
-use crate::quantity::{AngularSpeed, Density, Flow, Length, Pressure, Temperature, Velocity};
+use crate::quantity::{
+    AngularSpeed, Density, Flow, Length, Power, Pressure, Temperature, Velocity,
+};
 use crate::route::RouteId;
 use crate::settings::{OilSettings, Settings};
 use crate::standing::Standing;
@@ -44,6 +47,8 @@ pub struct State {
     pub weights: Weights,
     /// Prices beside the yard's.
     pub prices: Prices,
+    /// What a sheet says that is held against the machine.
+    pub sheet: Sheet,
 }
 
 /// Why a link can't be read.
@@ -109,6 +114,20 @@ struct LinkV3 {
     hour: Option<f64>,
     /// Place in [`price_places`] and price.
     prices: Vec<(u8, f64)>,
+    sheet: Option<LinkedSheet>,
+}
+
+/// A sheet of version 3: frozen.
+#[derive(Serialize, Deserialize)]
+struct LinkedSheet {
+    l_min: Option<f64>,
+    bar: Option<f64>,
+    hydraulic_kw: Option<f64>,
+    taken: Option<u8>,
+    engine_rpm: Option<f64>,
+    engine_kw: Option<f64>,
+    rating: Option<u8>,
+    pto_kw: Option<f64>,
 }
 
 /// The standings that can be wished, in the order of their numbers in a link.
@@ -146,6 +165,7 @@ impl State {
             wished: Standing::Enough,
             weights: EVEN,
             prices: Prices::default(),
+            sheet: Sheet::default(),
         }
     }
 
@@ -167,6 +187,7 @@ impl State {
             depth,
             density,
             job,
+            engine_power,
         } = self.settings;
         let first = LinkV1 {
             machine: self.machine.clone(),
@@ -199,7 +220,7 @@ impl State {
         let priced = (0..).zip(price_places(&mut prices));
         let link = LinkV3 {
             second: link,
-            engine_kw: None,
+            engine_kw: engine_power.map(Power::to_kilowatts),
             beside: self.beside.clone(),
             wished: number(&WISHED, self.wished),
             weights: self.weights.map(|weight| number(Weight::ALL, weight)),
@@ -208,6 +229,7 @@ impl State {
             prices: priced
                 .filter_map(|(place, price)| Some((place, (*price)?)))
                 .collect(),
+            sheet: write_sheet(&self.sheet),
         };
         let mut bytes = vec![VERSION];
         // Writing plain fields to memory has no way to fail.
@@ -272,11 +294,46 @@ fn read_v3(link: LinkV3) -> Option<State> {
         *price_places(&mut prices).nth(place.into())? = Some(price).filter(|it| is_price(*it));
     }
     Some(State {
+        settings: Settings {
+            engine_power: link.engine_kw.map(Power::kilowatts),
+            ..state.settings
+        },
+        sheet: match link.sheet {
+            None => Sheet::default(),
+            Some(sheet) => read_sheet(&sheet)?,
+        },
         beside: link.beside,
         wished: *WISHED.get(usize::from(link.wished))?,
         weights,
         prices,
         ..state
+    })
+}
+
+/// A sheet that says nothing takes no room.
+fn write_sheet(sheet: &Sheet) -> Option<LinkedSheet> {
+    (*sheet != Sheet::default()).then(|| LinkedSheet {
+        l_min: sheet.flow.map(Flow::to_litres_per_minute),
+        bar: sheet.pressure.map(Pressure::to_bar),
+        hydraulic_kw: sheet.hydraulic.map(Power::to_kilowatts),
+        taken: sheet.taken.map(|taken| number(Taken::ALL, taken)),
+        engine_rpm: sheet.engine_speed.map(AngularSpeed::to_rpm),
+        engine_kw: sheet.engine.map(Power::to_kilowatts),
+        rating: sheet.rating.map(|rating| number(Rating::ALL, rating)),
+        pto_kw: sheet.pto.map(Power::to_kilowatts),
+    })
+}
+
+fn read_sheet(link: &LinkedSheet) -> Option<Sheet> {
+    Some(Sheet {
+        flow: link.l_min.map(Flow::litres_per_minute),
+        pressure: link.bar.map(Pressure::bar),
+        hydraulic: link.hydraulic_kw.map(Power::kilowatts),
+        taken: listed(Taken::ALL, link.taken)?,
+        engine_speed: link.engine_rpm.map(AngularSpeed::rpm),
+        engine: link.engine_kw.map(Power::kilowatts),
+        rating: listed(Rating::ALL, link.rating)?,
+        pto: link.pto_kw.map(Power::kilowatts),
     })
 }
 

@@ -73,6 +73,7 @@ impl Pair {
             own: Settings::default().own,
             pack: Settings::default().pack,
             outlet: None,
+            engine_power: None,
             job: model.job(),
             ..settings
         };

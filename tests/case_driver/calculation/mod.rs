@@ -1,5 +1,6 @@
 //! The core's calculations under the names that case files use.
 
+mod claims;
 mod defaults;
 mod demo;
 mod engine;
@@ -135,6 +136,7 @@ table! {
     work::demo_work;
     work::work_power;
     settings::settings;
+    claims::sheet;
 }
 
 impl<'de> Deserialize<'de> for Calculation {
