@@ -4,6 +4,7 @@ mod money;
 pub mod work;
 
 use crate::text::advice;
+use farend_core::claims::Sheet;
 use farend_core::compare::{Comparison, compare};
 use farend_core::control::Control;
 use farend_core::fault::Fault;
@@ -197,21 +198,26 @@ impl Model {
             .update(|state| state.settings = control.turned(state.settings, to));
     }
 
-    /// Sets the job, where it's of a size that the core takes.
-    pub fn set_job(self, job: Amount) -> bool {
-        let settings = Settings {
-            job: Some(job),
-            ..self.settings.get_untracked()
-        };
+    /// Takes over settings, where they fit the machine.
+    pub fn take_over(self, settings: Settings) -> bool {
         let fits = self.machine.with_untracked(|machine| {
             machine
                 .as_ref()
                 .is_some_and(|machine| settings.check(machine).is_ok())
         });
         if fits {
-            self.state.update(|state| state.settings.job = Some(job));
+            self.state.update(|state| state.settings = settings);
         }
         fits
+    }
+
+    /// Sets the job, where it's of a size that the core takes.
+    pub fn set_job(self, job: Amount) -> bool {
+        let settings = Settings {
+            job: Some(job),
+            ..self.settings.get_untracked()
+        };
+        self.take_over(settings)
     }
 
     /// A route joined up with the kit that it takes, where it runs.
@@ -351,11 +357,18 @@ fn read_link(yard: &Yard, fragment: &str) -> (State, Option<Notice>) {
         let missing = missing.into_iter().flatten().collect();
         return (state, Some(Notice::MissingFromYard(missing)));
     };
-    match linked.settings.check(machine) {
-        Ok(()) => (linked, None),
-        Err(faults) => (
+    let checks = [linked.settings.check(machine), linked.sheet.check(machine)];
+    let faults: Vec<_> = checks
+        .into_iter()
+        .filter_map(Result::err)
+        .flatten()
+        .collect();
+    match faults.as_slice() {
+        [] => (linked, None),
+        _ => (
             State {
                 settings: Settings::default(),
+                sheet: Sheet::default(),
                 ..linked
             },
             Some(Notice::BadSettings(faults)),

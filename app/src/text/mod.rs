@@ -3,6 +3,7 @@
 pub mod advice;
 pub mod beside;
 pub mod cautions;
+pub mod claims;
 pub mod cost;
 pub mod fit;
 pub mod labels;

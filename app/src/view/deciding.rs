@@ -2,11 +2,12 @@
 
 use super::beside::Beside;
 use super::choose::Choose;
+use super::claims::Claims;
 use super::cost::Cost;
 use super::fit::Fit;
 use super::fold::Fold;
 use crate::model::Model;
-use crate::text::{beside, cost, fit, labels};
+use crate::text::{beside, claims, cost, fit, labels};
 use leptos::prelude::*;
 
 /// The parts, each folded.
@@ -26,6 +27,9 @@ pub fn Deciding() -> impl IntoView {
             </Fold>
             <Fold name="choose" title=labels::CHOOSE>
                 <Choose />
+            </Fold>
+            <Fold name="claims" title=claims::TITLE>
+                <Claims />
             </Fold>
             <Fold name="cost" title=cost::TITLE>
                 <Cost />

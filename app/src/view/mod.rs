@@ -6,6 +6,7 @@ mod beside;
 mod cautions;
 mod choices;
 mod choose;
+mod claims;
 mod code;
 mod control;
 mod cost;
