@@ -8,6 +8,7 @@ mod files;
 mod friction;
 mod hydraulics;
 mod ledgers;
+mod limits;
 mod monotone;
 mod plain;
 mod random;

@@ -2,7 +2,8 @@
 //!
 //! A stage takes power at a speed or a flow and hands on what is left of it. The harder it is
 //! driven, the higher its torque or pressure: [`Pass::strain`] says how near that is to the most
-//! that it may be. That is all that the chain needs to know of a stage.
+//! that it may be, and [`StagePhysics::may_take`], where it's known beforehand, with how much power
+//! it gets there. That is all that the chain needs to know of a stage.
 
 pub mod divert;
 pub mod gear;
@@ -13,7 +14,7 @@ pub mod steering;
 pub mod valve;
 
 use crate::defaults;
-use crate::drive::{Drive, Limit, Stall};
+use crate::drive::{Drive, Limit, Rate, Stall};
 use crate::formula::{Figure, Formula};
 use crate::physics::displacement::RatedPoint;
 use crate::physics::oil::Oil;
@@ -258,6 +259,12 @@ pub trait StagePhysics {
     /// [`Stall::NotJoined`] where a stage for oil meets a shaft or the other way.
     fn pass(&self, takes: Drive, at: &AtWork) -> Result<Pass, Stall>;
 
+    /// The most power that it may take at a rate: what strains it to its limit. `None` where it has
+    /// none, or where that isn't known beforehand.
+    fn may_take(&self, _: Rate, _: &AtWork) -> Option<Power> {
+        None
+    }
+
     /// How its figures come about, for showing.
     fn formulas(&self, takes: Drive, gives: Drive, at: &AtWork) -> Vec<Formula>;
 
@@ -317,6 +324,10 @@ impl StagePhysics for Stage {
 
     fn pass(&self, takes: Drive, at: &AtWork) -> Result<Pass, Stall> {
         self.physics().pass(takes, at)
+    }
+
+    fn may_take(&self, rate: Rate, at: &AtWork) -> Option<Power> {
+        self.physics().may_take(rate, at)
     }
 
     fn formulas(&self, takes: Drive, gives: Drive, at: &AtWork) -> Vec<Formula> {
