@@ -291,50 +291,39 @@ pub enum Stage {
     Motor(Motor),
 }
 
-impl Stage {
-    fn physics(&self) -> &dyn StagePhysics {
-        match self {
-            Self::Gear(stage) => stage,
-            Self::Pump(stage) => stage,
-            Self::Steering(stage) => stage,
-            Self::Divert(stage) => stage,
-            Self::Valve(stage) => stage,
-            Self::Hoses(stage) => stage,
-            Self::Motor(stage) => stage,
+/// The same for each kind of stage.
+macro_rules! of_each {
+    ($self:ident, $stage:ident => $does:expr) => {
+        match $self {
+            Self::Gear($stage) => $does,
+            Self::Pump($stage) => $does,
+            Self::Steering($stage) => $does,
+            Self::Divert($stage) => $does,
+            Self::Valve($stage) => $does,
+            Self::Hoses($stage) => $does,
+            Self::Motor($stage) => $does,
         }
-    }
-
-    fn physics_mut(&mut self) -> &mut dyn StagePhysics {
-        match self {
-            Self::Gear(stage) => stage,
-            Self::Pump(stage) => stage,
-            Self::Steering(stage) => stage,
-            Self::Divert(stage) => stage,
-            Self::Valve(stage) => stage,
-            Self::Hoses(stage) => stage,
-            Self::Motor(stage) => stage,
-        }
-    }
+    };
 }
 
 impl StagePhysics for Stage {
     fn kind(&self) -> StageKind {
-        self.physics().kind()
+        of_each!(self, stage => stage.kind())
     }
 
     fn pass(&self, takes: Drive, at: &AtWork) -> Result<Pass, Stall> {
-        self.physics().pass(takes, at)
+        of_each!(self, stage => stage.pass(takes, at))
     }
 
     fn may_take(&self, rate: Rate, at: &AtWork) -> Option<Power> {
-        self.physics().may_take(rate, at)
+        of_each!(self, stage => stage.may_take(rate, at))
     }
 
     fn formulas(&self, takes: Drive, gives: Drive, at: &AtWork) -> Vec<Formula> {
-        self.physics().formulas(takes, gives, at)
+        of_each!(self, stage => stage.formulas(takes, gives, at))
     }
 
     fn visit(&mut self, visit: &mut Visit<'_>) {
-        self.physics_mut().visit(visit);
+        of_each!(self, stage => stage.visit(visit));
     }
 }
