@@ -111,8 +111,9 @@ impl Running {
     }
 }
 
-/// Parts of the interval by which a search for the best part gets no closer.
-const BEST: f64 = 1e-12;
+/// How near the best part is found, as a part of the interval. At a peak, what arrives differs by
+/// the square of that: rounding.
+const BEST: f64 = 1e-8;
 /// A part by which less is taken to see whether more would arrive.
 const LESS: f64 = 1e-7;
 
