@@ -151,7 +151,7 @@ impl Chain<'_> {
             if stage.kind().heats_oil() {
                 running.heat = running.heat + pass.loss;
             }
-            if let (None, Rate::Flowing(_)) = (running.pumped, pass.gives.rate) {
+            if let Stage::Pump(_) = stage {
                 running.pumped = Some(pass.gives);
             }
             running.end = pass.gives;
@@ -226,7 +226,7 @@ impl Chain<'_> {
                 && most < takes.power
             {
                 // Up to here there are only shafts, and everything is in proportion.
-                part = part * (most / takes.power);
+                part *= most / takes.power;
                 takes.power = most;
             }
             if stage.kind().heats_oil() {
@@ -300,7 +300,7 @@ impl Chain<'_> {
         for stage in moving {
             let pass = stage.pass(takes, &self.at)?;
             passages.push(Passage {
-                stage: stage.clone(),
+                stage: *stage,
                 takes,
                 gives: pass.gives,
                 loss: pass.loss,

@@ -220,7 +220,7 @@ impl Part {
                     to.reasons.push(NoFit::KitForOtherPto { brings, needs });
                 }
                 for gear in kit.into_iter().flat_map(|kit| &kit.drive) {
-                    to.gear(gear.clone());
+                    to.gear(*gear);
                 }
             }
             Self::KitPump => {

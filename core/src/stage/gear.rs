@@ -44,7 +44,7 @@ pub enum GearRole {
 }
 
 /// A step that stays mechanical.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Gear {
     /// What it is.
     pub role: GearRole,

@@ -273,7 +273,7 @@ pub trait StagePhysics {
 }
 
 /// One step of a route.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Stage {
     /// A gear, belt, chain or joint.
     Gear(Gear),

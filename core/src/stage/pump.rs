@@ -27,7 +27,7 @@ pub enum PumpSize {
 }
 
 /// A pump with its relief valve.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Pump {
     /// How its size is known.
     pub size: PumpSize,
