@@ -168,10 +168,9 @@ fn with_best_kit(
                 let Some(candidate) = Candidate::new(kit, joined) else {
                     continue;
                 };
-                if best
-                    .as_ref()
-                    .is_none_or(|best| candidate.delivers() > best.delivers())
-                {
+                let more =
+                    |than: &Candidate<'_>| candidate.delivers() > than.delivers() * (1.0 + SAME);
+                if best.as_ref().is_none_or(more) {
                     best = Some(candidate);
                 }
             }
@@ -187,6 +186,10 @@ fn with_best_kit(
         },
     }
 }
+
+/// Kits that differ less than this in proportion deliver the same, and the first in the yard is
+/// taken.
+const SAME: f64 = 1e-9;
 
 /// A kit joined up, and the most that it can do at the likely values.
 struct Candidate<'a> {
