@@ -9,6 +9,7 @@ mod files;
 mod friction;
 mod hydraulics;
 mod ledgers;
+mod limits;
 mod monotone;
 mod plain;
 mod random;
