@@ -268,8 +268,8 @@ fn an_economy_gear_slows_the_engine_and_not_the_rotor() {
 #[test]
 fn a_slip_clutch_holds_the_torque() {
     let json = farend_core::yard::DEMO.replacen(
-        "\"kind\": \"joint_shaft\", ",
-        "\"kind\": \"joint_shaft\", \"slip_clutch_nm\": 300, ",
+        "\"slip_clutch_nm\": 900",
+        "\"slip_clutch_nm\": 300",
         1,
     );
     let yard = farend_tests::load(&json);
