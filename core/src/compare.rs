@@ -2,7 +2,7 @@
 
 use crate::budget::Budget;
 use crate::chain::{Ledger, Running};
-use crate::drive::Limit;
+use crate::drive::{Limit, Rate, Stall};
 use crate::fault::Fault;
 use crate::implement::Implement;
 use crate::kit::Kit;
@@ -129,13 +129,32 @@ pub fn evaluate(
     kits: &[Kit],
     settings: &Settings,
 ) -> Outcome {
+    match best(route, machine, implement, kits, settings) {
+        Ok(best) => best
+            .run(implement, settings)
+            .map_or(Outcome::NoFit(vec![NoFit::NoKit]), |run| {
+                Outcome::Runs(Box::new(run))
+            }),
+        Err(reasons) => Outcome::NoFit(reasons),
+    }
+}
+
+/// That of the kits which delivers most by a route, or why none can be hooked up. The settings must
+/// have been checked.
+pub(crate) fn best<'a>(
+    route: RouteId,
+    machine: &Machine,
+    implement: &Implement,
+    kits: &'a [Kit],
+    settings: &Settings,
+) -> Result<Candidate<'a>, Vec<NoFit>> {
     let hookup = |kit| Hookup {
         machine,
         implement,
         kit,
         settings,
     };
-    let mut best: Option<Candidate<'_>> = None;
+    let mut best: Option<Candidate<'a>> = None;
     let mut reasons: Option<Vec<NoFit>> = None;
     for kit in kits.iter().filter(|kit| kit.routes.contains(&route)) {
         match assemble(route.parts(), hookup(Some(kit))) {
@@ -159,22 +178,26 @@ pub fn evaluate(
             }
         }
     }
-    match (best.and_then(|best| best.run(implement, settings)), reasons) {
-        (Some(run), _) => Outcome::Runs(Box::new(run)),
-        (None, Some(reasons)) => Outcome::NoFit(reasons),
+    match (best, reasons) {
+        (Some(best), _) => Ok(best),
+        (None, Some(reasons)) => Err(reasons),
         (None, None) => match assemble(route.parts(), hookup(None)) {
-            Err(reasons) => Outcome::NoFit(reasons),
-            Ok(_) => Outcome::NoFit(vec![NoFit::NoKit]),
+            Err(reasons) => Err(reasons),
+            Ok(_) => Err(vec![NoFit::NoKit]),
         },
     }
 }
 
 /// A kit joined up, and the most that it can do at the likely values.
-struct Candidate<'a> {
-    kit: &'a Kit,
-    joined: Joined,
-    most: Running,
-    limit: Limit,
+pub(crate) struct Candidate<'a> {
+    /// The kit.
+    pub(crate) kit: &'a Kit,
+    /// Its route.
+    pub(crate) joined: Joined,
+    /// The most.
+    pub(crate) most: Running,
+    /// What holds it there.
+    pub(crate) limit: Limit,
 }
 
 impl<'a> Candidate<'a> {
@@ -189,22 +212,30 @@ impl<'a> Candidate<'a> {
         })
     }
 
-    fn delivers(&self) -> Power {
+    /// What arrives.
+    pub(crate) fn delivers(&self) -> Power {
         self.most.arrives()
+    }
+
+    /// Its ledger.
+    pub(crate) fn ledger(&self) -> Result<Ledger, Stall> {
+        let chain = self.joined.chain(Corner::LIKELY);
+        chain.ledger(&self.most, self.limit)
+    }
+
+    /// The rotor's speed.
+    pub(crate) fn rotor(&self) -> AngularSpeed {
+        match (self.most.stall, self.most.end.rate) {
+            (None, Rate::Turning(speed)) => speed,
+            _ => AngularSpeed::ZERO,
+        }
     }
 
     fn run(mut self, implement: &Implement, settings: &Settings) -> Option<Run> {
         let need = need_for(implement, settings);
-        let ledger = self
-            .joined
-            .chain(Corner::LIKELY)
-            .ledger(&self.most, self.limit)
-            .ok()?;
+        let ledger = self.ledger().ok()?;
         let delivered = self.joined.range(self.delivers())?;
-        let rotor = ledger
-            .delivered()
-            .and_then(|drive| drive.rate.turning().ok())
-            .unwrap_or(AngularSpeed::ZERO);
+        let rotor = self.rotor();
         let mut verdict = Verdict::of(delivered, need);
         if rotor < implement.rotor.lowest {
             verdict = verdict.at_most(Standing::Labours);

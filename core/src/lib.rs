@@ -50,6 +50,7 @@ pub mod state;
 pub mod sweep;
 pub mod thermal;
 pub mod units;
+pub mod wanted;
 mod words;
 
 pub mod warning;

@@ -359,20 +359,14 @@ impl Assembly {
     }
 
     fn shaft(&mut self, implement: &Implement, place: Place) {
-        let at_place = || implement.shafts.iter().filter(|shaft| shaft.place == place);
         let Some(brings) = self.rated else {
             // Without a PTO the speed is unknown: only say whether the implement has a shaft.
-            if at_place().next().is_none() {
+            if !implement.shafts.iter().any(|shaft| shaft.place == place) {
                 self.reasons.push(NoFit::NoShaft(place));
             }
             return;
         };
-        // How far off in proportion, in either direction.
-        let misfit = |shaft: &&InputShaft| {
-            let ratio = brings / shaft.speed;
-            ratio.max(1.0 / ratio)
-        };
-        match at_place().min_by(|a, b| misfit(a).total_cmp(&misfit(b))) {
+        match nearest_shaft(implement, place, brings) {
             None => self.reasons.push(NoFit::NoShaft(place)),
             Some(shaft) if SPEED_FITS.contains(&(brings / shaft.speed)) => {
                 for gear in implement.from_shaft(shaft) {
@@ -385,4 +379,19 @@ impl Assembly {
             }),
         }
     }
+}
+
+/// The input shaft for an end of the machine whose speed is nearest to one.
+pub fn nearest_shaft(
+    implement: &Implement,
+    place: Place,
+    brings: AngularSpeed,
+) -> Option<&InputShaft> {
+    // How far off in proportion, in either direction.
+    let misfit = |shaft: &&InputShaft| {
+        let ratio = brings / shaft.speed;
+        ratio.max(1.0 / ratio)
+    };
+    let shafts = implement.shafts.iter().filter(|it| it.place == place);
+    shafts.min_by(|a, b| misfit(a).total_cmp(&misfit(b)))
 }

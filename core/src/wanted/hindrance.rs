@@ -1,0 +1,327 @@
+//! What is in the way of a route, found by lifting one limit after another.
+
+use super::outfit::{Draft, at_wish, find, shafts};
+use super::scene::Scene;
+use super::sizes::motors;
+use crate::chain::Ledger;
+use crate::implement::Implement;
+use crate::kit::Kit;
+use crate::machine::{Machine, Pto};
+use crate::quantity::{AngularSpeed, Displacement, Flow, Power, Pressure, Torque};
+use crate::route::part::NoFit;
+use crate::settings::{FLOW_LIMITS, RELIEF_LIMITS};
+use crate::stage::Stage;
+use crate::stage::gear::GearRole;
+use libm::log;
+
+/// Why no setting of a route, nor any of the common sizes of its kit, brings it to a standing.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Hindrance {
+    /// It can't be hooked up: what is missing is the machine's, the implement's or a whole kit.
+    NoFit(NoFit),
+    /// The engine.
+    EngineTooWeak {
+        /// At this speed.
+        at: AngularSpeed,
+        /// Net power that it would need.
+        needs: Power,
+        /// What it has.
+        has: Power,
+    },
+    /// A shaft of the machine or the implement.
+    ShaftTooWeak {
+        /// Which.
+        shaft: GearRole,
+        /// Torque that it would have to bear.
+        needs: Torque,
+        /// What it may.
+        bears: Torque,
+    },
+    /// The motor's highest flow.
+    MotorFlow {
+        /// What would have to pass.
+        needs: Flow,
+        /// What may.
+        highest: Flow,
+        /// The common size nearest to the motor's that does it with the same limits, where one does.
+        instead: Option<Displacement>,
+    },
+    /// The motor's highest pressure.
+    MotorPressure {
+        /// What it would have to bear.
+        needs: Pressure,
+        /// What it may.
+        highest: Pressure,
+        /// The common size nearest to the motor's that does it with the same limits, where one does.
+        instead: Option<Displacement>,
+    },
+    /// Not even with all those lifted: within the flows and pressures that can be set, the rotor's
+    /// speeds and the common sizes of boxes, pumps and hoses nothing is found.
+    NoSize,
+}
+
+/// Limits to lift.
+#[derive(Clone, Copy, Debug, Default)]
+struct Lift {
+    engine: bool,
+    shafts: bool,
+    flow: bool,
+    /// The motor's highest pressure: to this.
+    pressure: Option<Pressure>,
+}
+
+/// So many times the engine's power is enough for everything.
+const STRONG: f64 = 1e3;
+
+fn highest_pressure() -> Pressure {
+    Pressure::bar(RELIEF_LIMITS.1)
+}
+
+/// In the order in which they are lifted: the fewest first.
+fn lifts(scene: &Scene<'_>) -> Vec<Lift> {
+    let none = Lift::default();
+    let engine = Lift {
+        engine: true,
+        ..none
+    };
+    if !scene.route.needs_oil() {
+        // In proportion: all that is in the way shows at once.
+        return vec![Lift {
+            shafts: true,
+            ..engine
+        }];
+    }
+    let flow = Lift { flow: true, ..none };
+    let pressure = Lift {
+        pressure: Some(highest_pressure()),
+        ..none
+    };
+    let motor = Lift {
+        flow: true,
+        ..pressure
+    };
+    let shafts = Lift {
+        shafts: true,
+        ..none
+    };
+    let mut all = vec![engine, pressure, flow, motor];
+    if scene.is_pack() {
+        all.extend([
+            shafts,
+            Lift {
+                shafts: true,
+                ..motor
+            },
+        ]);
+    }
+    let with_engine = |lift: &Lift| Lift {
+        engine: true,
+        ..*lift
+    };
+    let both: Vec<_> = all.iter().skip(1).map(with_engine).collect();
+    all.extend(both);
+    all
+}
+
+impl Lift {
+    fn machine(&self, machine: &Machine) -> Machine {
+        let mut machine = machine.clone();
+        if self.engine {
+            machine.engine.net = machine.engine.net.map(|power| power * STRONG);
+        }
+        let Machine {
+            rear_pto,
+            economy_pto,
+            mid_pto,
+            ..
+        } = &mut machine;
+        for pto in [rear_pto, economy_pto, mid_pto].into_iter().flatten() {
+            self.pto(pto);
+        }
+        machine
+    }
+
+    fn pto(&self, pto: &mut Pto) {
+        if self.engine {
+            // The train stays as good as it is.
+            pto.tested = pto.tested.map(|it| it.map(|power| power * STRONG));
+        }
+        if self.shafts {
+            pto.rating = pto.rating.map(|it| it.map(|power| power * STRONG));
+        }
+    }
+
+    fn implement(&self, implement: &Implement) -> Implement {
+        let mut implement = implement.clone();
+        if let Some(motor) = &mut implement.motor {
+            if self.flow {
+                motor.highest_flow = motor.highest_flow.max(most_flow());
+            }
+            if let Some(pressure) = self.pressure {
+                motor.highest_pressure = motor.highest_pressure.max(pressure);
+            }
+        }
+        for shaft in &mut implement.shafts {
+            if self.shafts {
+                shaft.rating = shaft.rating.map(|it| it.map(|power| power * STRONG));
+            }
+        }
+        implement
+    }
+}
+
+fn most_flow() -> Flow {
+    Flow::litres_per_minute(FLOW_LIMITS.1)
+}
+
+/// A draft with limits lifted, and the machine and the implement that it is for.
+struct Lifted {
+    draft: Draft,
+    machine: Machine,
+    implement: Implement,
+}
+
+fn lifted(scene: &Scene<'_>, kit: &Kit, lift: Lift) -> Option<Lifted> {
+    let machine = lift.machine(scene.machine);
+    let implement = lift.implement(scene.implement);
+    let with = Scene {
+        machine: &machine,
+        implement: &implement,
+        ..*scene
+    };
+    let draft = find(&with, kit)?;
+    Some(Lifted {
+        draft,
+        machine,
+        implement,
+    })
+}
+
+/// All that is in the way. `kit` is the one to begin with.
+pub(super) fn hindrances(scene: &Scene<'_>, kit: &Kit) -> Vec<Hindrance> {
+    let found = lifts(scene)
+        .into_iter()
+        .find_map(|lift| Some((lift, lifted(scene, kit, lift)?)));
+    let Some((lift, found)) = found else {
+        return vec![Hindrance::NoSize];
+    };
+    let found = match lift.pressure {
+        Some(pressure) => least_pressure(scene, kit, lift, pressure).unwrap_or(found),
+        None => found,
+    };
+    let all = exceeded(scene, kit, lift, &found).unwrap_or_default();
+    if all.is_empty() {
+        vec![Hindrance::NoSize]
+    } else {
+        all
+    }
+}
+
+/// The lowest of the motor's highest pressures with which it can be done, to within a hundredth of
+/// what it is short of: a motor for more pressure leaks less at any.
+fn least_pressure(scene: &Scene<'_>, kit: &Kit, lift: Lift, most: Pressure) -> Option<Lifted> {
+    let own = scene.implement.motor.as_ref()?.highest_pressure;
+    let (mut without, mut with) = (own, most);
+    let mut found = None;
+    for _ in 0..HALVINGS {
+        let middle = without + (with - without) * 0.5;
+        let pressure = Some(middle);
+        match lifted(scene, kit, Lift { pressure, ..lift }) {
+            None => without = middle,
+            some => (with, found) = (middle, some),
+        }
+    }
+    found
+}
+
+/// Halvings by which a hundredth is reached.
+const HALVINGS: u32 = 7;
+
+/// The limits that a draft exceeds.
+fn exceeded(scene: &Scene<'_>, kit: &Kit, lift: Lift, found: &Lifted) -> Option<Vec<Hindrance>> {
+    let with = Scene {
+        machine: &found.machine,
+        implement: &found.implement,
+        ..*scene
+    };
+    let (ledger, needs) = at_wish(&with, &found.draft)?;
+    let at = ledger.passages.first()?.takes.rate.turning().ok()?;
+    let has = scene.machine.engine.net_at(at).likely;
+    let mut all = Vec::new();
+    if needs > has {
+        all.push(Hindrance::EngineTooWeak { at, needs, has });
+    }
+    all.extend(shafts_too_weak(scene, &found.draft.kit, &ledger));
+    let instead = || match lift.engine {
+        // Another motor makes no engine stronger.
+        true => None,
+        false => another(scene, kit),
+    };
+    if let (Some(own), Some(other)) = (&scene.implement.motor, &found.implement.motor) {
+        let passes = ledger.passages.iter().find_map(|it| match it.stage {
+            Stage::Motor(_) => it.takes.rate.flowing().ok(),
+            _ => None,
+        });
+        if let Some(needs) = passes.filter(|flow| *flow > own.highest_flow) {
+            all.push(Hindrance::MotorFlow {
+                needs,
+                highest: own.highest_flow,
+                instead: instead(),
+            });
+        }
+        if other.highest_pressure > own.highest_pressure {
+            all.push(Hindrance::MotorPressure {
+                needs: other.highest_pressure,
+                highest: own.highest_pressure,
+                instead: instead(),
+            });
+        }
+    }
+    Some(all)
+}
+
+/// Shafts of the machine and the implement that a ledger asks too much of.
+fn shafts_too_weak(scene: &Scene<'_>, kit: &Kit, ledger: &Ledger) -> Vec<Hindrance> {
+    let own = scene.with(kit).best();
+    let own = own.into_iter().flat_map(|own| own.joined.stages);
+    let ratings = own.filter_map(|stage| match stage {
+        Stage::Gear(gear) => Some(gear.rating),
+        _ => None,
+    });
+    ratings
+        .zip(shafts(ledger))
+        .filter_map(|(rating, (shaft, needs))| {
+            let bears = rating?.0.likely;
+            (needs > bears).then_some(Hindrance::ShaftTooWeak {
+                shaft,
+                needs,
+                bears,
+            })
+        })
+        .collect()
+}
+
+/// The common size of motor nearest to the implement's that does it with the same limits.
+fn another(scene: &Scene<'_>, kit: &Kit) -> Option<Displacement> {
+    let own = scene.implement.motor.as_ref()?;
+    let rotor = &scene.implement.rotor;
+    // Without any loss: Δp·V/2π·ω ≥ P and V·ω/2π ≤ Q.
+    let could = |size: &Displacement| {
+        own.highest_pressure * *size * (rotor.highest / own.ratio) >= scene.wished()
+            && *size * (rotor.lowest / own.ratio) <= own.highest_flow
+    };
+    let away = |size: &Displacement| log(*size / own.displacement).abs();
+    let mut sizes: Vec<_> = motors().filter(could).collect();
+    sizes.sort_by(|a, b| away(a).total_cmp(&away(b)));
+    sizes.into_iter().find(|size| {
+        let mut implement = scene.implement.clone();
+        if let Some(motor) = &mut implement.motor {
+            motor.displacement = *size;
+        }
+        let with = Scene {
+            implement: &implement,
+            ..*scene
+        };
+        find(&with, kit).is_some()
+    })
+}
