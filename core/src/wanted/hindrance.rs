@@ -1,7 +1,7 @@
 //! What is in the way of a route, found by lifting one limit after another.
 
 use super::outfit::{Draft, at_wish, find, shafts};
-use super::scene::Scene;
+use super::scene::{FEW_LOOKS, Scene};
 use super::sizes::motors;
 use crate::chain::Ledger;
 use crate::implement::Implement;
@@ -55,8 +55,9 @@ pub enum Hindrance {
         /// The common size nearest to the motor's that does it with the same limits, where one does.
         instead: Option<Displacement>,
     },
-    /// Not even with all those lifted: within the flows and pressures that can be set, the rotor's
-    /// speeds and the common sizes of boxes, pumps and hoses nothing is found.
+    /// The common sizes of boxes, pumps and hoses, with the kit's lengths and couplers: settings may
+    /// do it still. Where those don't either, nothing was found within the flows and pressures that
+    /// can be set and the rotor's speeds, even with all other limits lifted.
     NoSize,
 }
 
@@ -187,6 +188,7 @@ fn lifted(scene: &Scene<'_>, kit: &Kit, lift: Lift) -> Option<Lifted> {
     let with = Scene {
         machine: &machine,
         implement: &implement,
+        looks: FEW_LOOKS,
         ..*scene
     };
     let draft = find(&with, kit)?;
@@ -199,6 +201,9 @@ fn lifted(scene: &Scene<'_>, kit: &Kit, lift: Lift) -> Option<Lifted> {
 
 /// All that is in the way. `kit` is the one to begin with.
 pub(super) fn hindrances(scene: &Scene<'_>, kit: &Kit) -> Vec<Hindrance> {
+    if let Some(too_large) = too_large_a_motor(scene, kit) {
+        return vec![too_large];
+    }
     let found = lifts(scene)
         .into_iter()
         .find_map(|lift| Some((lift, lifted(scene, kit, lift)?)));
@@ -215,6 +220,21 @@ pub(super) fn hindrances(scene: &Scene<'_>, kit: &Kit) -> Vec<Hindrance> {
     } else {
         all
     }
+}
+
+/// A motor that even the most flow that can be set turns too slowly.
+///
+/// Equation: Q = V·ω_min/2π. Units: SI. Source: definition of displacement; nothing leaks.
+fn too_large_a_motor(scene: &Scene<'_>, kit: &Kit) -> Option<Hindrance> {
+    let motor = scene.implement.motor.as_ref();
+    let motor = motor.filter(|_| scene.route.needs_oil())?;
+    // Q = V·ω_min/2π
+    let needs = motor.displacement * (scene.implement.rotor.lowest / motor.ratio);
+    (needs > most_flow()).then(|| Hindrance::MotorFlow {
+        needs,
+        highest: motor.highest_flow.min(most_flow()),
+        instead: another(scene, kit),
+    })
 }
 
 /// The lowest of the motor's highest pressures with which it can be done, to within a hundredth of
@@ -303,15 +323,9 @@ fn shafts_too_weak(scene: &Scene<'_>, kit: &Kit, ledger: &Ledger) -> Vec<Hindran
 
 /// The common size of motor nearest to the implement's that does it with the same limits.
 fn another(scene: &Scene<'_>, kit: &Kit) -> Option<Displacement> {
-    let own = scene.implement.motor.as_ref()?;
-    let rotor = &scene.implement.rotor;
-    // Without any loss: Δp·V/2π·ω ≥ P and V·ω/2π ≤ Q.
-    let could = |size: &Displacement| {
-        own.highest_pressure * *size * (rotor.highest / own.ratio) >= scene.wished()
-            && *size * (rotor.lowest / own.ratio) <= own.highest_flow
-    };
-    let away = |size: &Displacement| log(*size / own.displacement).abs();
-    let mut sizes: Vec<_> = motors().filter(could).collect();
+    let own = scene.implement.motor.as_ref()?.displacement;
+    let away = |size: &Displacement| log(*size / own).abs();
+    let mut sizes: Vec<_> = motors().collect();
     sizes.sort_by(|a, b| away(a).total_cmp(&away(b)));
     sizes.into_iter().find(|size| {
         let mut implement = scene.implement.clone();
@@ -320,6 +334,7 @@ fn another(scene: &Scene<'_>, kit: &Kit) -> Option<Displacement> {
         }
         let with = Scene {
             implement: &implement,
+            looks: FEW_LOOKS,
             ..*scene
         };
         find(&with, kit).is_some()

@@ -14,6 +14,8 @@ use libm::{exp, log};
 const STEP: f64 = 20.0;
 /// What arrives at the peak that is found, over what arrives at the peak, at the least.
 const LENIENT: f64 = 1.0 - 1e-4;
+/// Rounds after which flow and relief pressure count as settled.
+const ROUNDS: u32 = 20;
 /// How close the flow at which most arrives is found, as a part of it.
 const CLOSE: f64 = 1e-3;
 
@@ -27,7 +29,7 @@ fn relief(bar: f64) -> Pressure {
 
 /// What must be turned at the pump, where that does it.
 pub(super) fn turned(scene: &Scene<'_>) -> Option<Turned> {
-    let standing = standing_relief(scene)?;
+    let standing = standing_relief(scene).filter(|_| scene.motor_could())?;
     scene.speeds().into_iter().find_map(|engine_speed| {
         let oil = at_speed(&scene.at(engine_speed), standing)?;
         Some(Turned {
@@ -44,30 +46,56 @@ pub(super) fn standing_relief(scene: &Scene<'_>) -> Option<Pressure> {
     Some(best.joined.pump()?.0.relief.likely)
 }
 
-/// The relief pressures to try: as it is, then higher ones in steps, then lower ones. Only a rotor
-/// that a higher pressure slows below its lowest speed, by leakage, wants those.
-pub(super) fn reliefs(standing: Pressure) -> impl Iterator<Item = Pressure> {
-    let bar = standing.to_bar();
-    let steps = |span: f64| 1..=(span / STEP).max(0.0).ceil() as u32;
-    let up = steps(RELIEF_LIMITS.1 - bar)
-        .map(move |step| (bar + STEP * f64::from(step)).min(RELIEF_LIMITS.1));
-    let down = steps(bar - RELIEF_LIMITS.0)
-        .map(move |step| (bar - STEP * f64::from(step)).max(RELIEF_LIMITS.0));
-    [standing].into_iter().chain(up.chain(down).map(relief))
+/// A relief pressure and higher ones in steps, to the highest that can be set.
+pub(super) fn higher(from: Pressure) -> impl Iterator<Item = Pressure> {
+    let bar = from.to_bar();
+    let steps = ((RELIEF_LIMITS.1 - bar) / STEP).max(0.0).ceil() as u32;
+    let further = (1..=steps).map(move |step| (bar + STEP * f64::from(step)).min(RELIEF_LIMITS.1));
+    [from].into_iter().chain(further.map(relief))
+}
+
+/// The relief pressures to try at the scene's engine speed: as it is, then higher ones, then the
+/// highest at which leakage leaves the rotor fast enough. `None` where no relief pressure does it.
+pub(super) fn reliefs(
+    scene: &Scene<'_>,
+    standing: Pressure,
+) -> Option<impl Iterator<Item = Pressure> + use<>> {
+    if !is_strong(scene) {
+        return None;
+    }
+    let does = |relief: &Pressure| can_do(&with_relief(scene, *relief));
+    let highest = relief(RELIEF_LIMITS.1);
+    let last = [highest, highest_that_turns(scene)]
+        .into_iter()
+        .find(does)?;
+    Some(higher(standing).chain([last]))
+}
+
+/// The highest relief pressure at which the most flow turns the rotor fast enough.
+fn highest_that_turns(scene: &Scene<'_>) -> Pressure {
+    let at = |part: f64| relief(RELIEF_LIMITS.0 + (RELIEF_LIMITS.1 - RELIEF_LIMITS.0) * part);
+    let most = with_flow(scene, flow(FLOW_LIMITS.1));
+    at(rising_root(|part| too_slow(&with_relief(&most, at(part)))))
 }
 
 /// Flow and relief pressure at the scene's engine speed, where any do it.
 pub(super) fn at_speed(scene: &Scene<'_>, standing: Pressure) -> Option<OilSettings> {
-    if !is_strong(scene) {
-        return None;
-    }
     let at = |relief| scene.with_oil(OilSettings { flow: None, relief });
-    let (flow, relief) =
-        reliefs(standing).find_map(|relief| Some((enough_flow(&at(Some(relief)))?, relief)))?;
-    let flow = least_flow(&at(Some(relief)), flow);
-    let relief = least_relief(&with_flow(scene, flow), relief);
-    // With less pressure less leaks, so that the rotor may need less flow.
-    let flow = least_flow(&at(Some(relief)), flow);
+    let (flow, relief) = reliefs(scene, standing)?
+        .find_map(|relief| Some((enough_flow(&at(Some(relief)))?, relief)))?;
+    let mut flow = least_flow(&at(Some(relief)), flow);
+    let mut relief = relief;
+    // With less pressure less leaks, so that the rotor may need less flow, and with less flow less
+    // is lost, so that less pressure may do.
+    for _ in 0..ROUNDS {
+        relief = least_relief(&with_flow(scene, flow), relief);
+        let less = least_flow(&at(Some(relief)), flow);
+        let settled = less > flow * (1.0 - CLOSE);
+        flow = less;
+        if settled {
+            break;
+        }
+    }
     Some(OilSettings {
         flow: Some(flow),
         relief: Some(relief),
@@ -75,7 +103,7 @@ pub(super) fn at_speed(scene: &Scene<'_>, standing: Pressure) -> Option<OilSetti
 }
 
 /// Whether enough arrives at any flow: no lower relief pressure does better than the highest.
-pub(super) fn is_strong(scene: &Scene<'_>) -> bool {
+fn is_strong(scene: &Scene<'_>) -> bool {
     let wished = scene.wished();
     let left = scene.best().map(|it| it.joined.budget.left(Corner::LIKELY));
     left.is_ok_and(|left| left >= wished) && {
@@ -142,11 +170,17 @@ fn enough_flow(scene: &Scene<'_>) -> Option<Flow> {
         return Some(peak);
     }
     let most = flow(FLOW_LIMITS.1);
-    let slow = |flow| {
-        let scene = with_flow(scene, flow);
-        scene.best().map_or(1.0, |it| scene.slow(&it))
-    };
+    let slow = |flow| too_slow(&with_flow(scene, flow));
     Some(towards(most, peak, slow)).filter(does)
+}
+
+/// How far the flow is from turning the rotor at its lowest speed, with whatever power.
+fn too_slow(scene: &Scene<'_>) -> f64 {
+    match scene.best() {
+        Ok(best) if best.most.stall == Some(Stall::NoPressureLeft) => -1.0,
+        Ok(best) => scene.slow(&best),
+        Err(_) => 1.0,
+    }
 }
 
 /// Whether any flow does it at the scene's relief pressure.
@@ -157,8 +191,21 @@ pub(super) fn can_do(scene: &Scene<'_>) -> bool {
 /// From a flow that does it down to the least.
 fn least_flow(scene: &Scene<'_>, enough: Flow) -> Flow {
     let least = flow(FLOW_LIMITS.0);
-    towards(enough, least, |flow| with_flow(scene, flow).short())
+    towards(enough, least, |flow| sure(with_flow(scene, flow).short()))
 }
+
+/// A shortfall kept away from zero: where a motor's pressure or the flow that it may be given binds,
+/// just enough arrives over a whole range, and its far end is looked for.
+fn sure(short: f64) -> f64 {
+    if short <= 0.0 {
+        short.min(-SURE)
+    } else {
+        short.max(SURE)
+    }
+}
+
+/// Far above rounding.
+const SURE: f64 = 1e-9;
 
 /// The last flow on the way from one to another at which a function that rises on that way isn't
 /// above zero.
@@ -170,5 +217,7 @@ fn towards(from: Flow, to: Flow, f: impl Fn(Flow) -> f64) -> Flow {
 /// From a relief pressure that does it down to the least.
 pub(super) fn least_relief(scene: &Scene<'_>, enough: Pressure) -> Pressure {
     let at = |part: f64| enough + (relief(RELIEF_LIMITS.0) - enough) * part;
-    at(rising_root(|part| with_relief(scene, at(part)).short()))
+    at(rising_root(|part| {
+        sure(with_relief(scene, at(part)).short())
+    }))
 }

@@ -30,26 +30,14 @@ impl Lines {
         }
     }
 
-    fn with(self, line: Line, bore: Length) -> Self {
-        match line {
-            Line::Supply => Self {
-                supply: bore,
-                ..self
-            },
-            Line::Back => Self { back: bore, ..self },
-            Line::Suction => Self {
-                suction: Some(bore),
-                ..self
-            },
-        }
-    }
-
-    fn bore(self, line: Line) -> Option<Length> {
-        match line {
-            Line::Supply => Some(self.supply),
-            Line::Back => Some(self.back),
-            Line::Suction => self.suction,
-        }
+    /// With another bore of a line that is there.
+    fn with(mut self, line: Line, bore: Length) -> Option<Self> {
+        *match line {
+            Line::Supply => &mut self.supply,
+            Line::Back => &mut self.back,
+            Line::Suction => self.suction.as_mut()?,
+        } = bore;
+        Some(self)
     }
 
     /// The kit with these lines; a suction line of which nothing is known stays so.
@@ -93,28 +81,21 @@ pub(super) fn fitted(
         ))
     };
     let mut lines = Lines::all(bores().next_back()?, scene);
-    let (mut settings, mut oil) = solved(lines)?;
+    let (mut settings, mut oil) = solved(lines).filter(|(_, oil)| oil.suits(lines))?;
     for line in [Line::Supply, Line::Back, Line::Suction] {
-        if lines.bore(line).is_none() {
-            continue;
-        }
         // What runs too fast already needn't be solved.
-        let wide_enough = bores().filter(|bore| oil.suits(line, *bore));
-        (lines, settings, oil) =
-            wide_enough
-                .map(|bore| lines.with(line, bore))
-                .find_map(|lines| {
-                    let (settings, oil) = solved(lines)?;
-                    let suits = oil.suits(line, lines.bore(line)?);
-                    suits.then_some((lines, settings, oil))
-                })?;
+        let wide_enough = |narrower: &Lines| oil.suits(*narrower);
+        let narrower = bores().filter_map(|bore| lines.with(line, bore));
+        let found = narrower.filter(wide_enough).find_map(|lines| {
+            // A narrower line may ask for more flow in all.
+            let (settings, oil) = solved(lines).filter(|(_, oil)| oil.suits(lines))?;
+            Some((lines, settings, oil))
+        });
+        if let Some(found) = found {
+            (lines, settings, oil) = found;
+        }
     }
-    // A narrow line after another may have asked for more flow in that.
-    let suits = |line| lines.bore(line).is_none_or(|bore| oil.suits(line, bore));
-    [Line::Supply, Line::Back, Line::Suction]
-        .into_iter()
-        .all(suits)
-        .then_some((lines, settings))
+    Some((lines, settings))
 }
 
 /// What runs in the lines.
@@ -140,17 +121,20 @@ impl Oil {
         })
     }
 
-    fn suits(&self, line: Line, bore: Length) -> bool {
-        let (kind, flow) = match line {
-            Line::Supply => (self.kind, self.used),
-            Line::Back => (LineKind::Return, self.used),
-            Line::Suction => (LineKind::Suction, self.pumped),
+    /// Whether it runs no faster than is usual in any of the lines.
+    fn suits(&self, lines: Lines) -> bool {
+        let suits = |kind: LineKind, flow, bore| {
+            let pipe = Pipe {
+                bore,
+                length: Length::ZERO,
+                relative_roughness: 0.0,
+            };
+            kind.advice(pipe.velocity(flow)) != VelocityAdvice::Fast
         };
-        let pipe = Pipe {
-            bore,
-            length: Length::ZERO,
-            relative_roughness: 0.0,
-        };
-        kind.advice(pipe.velocity(flow)) != VelocityAdvice::Fast
+        suits(self.kind, self.used, lines.supply)
+            && suits(LineKind::Return, self.used, lines.back)
+            && lines
+                .suction
+                .is_none_or(|bore| suits(LineKind::Suction, self.pumped, bore))
     }
 }

@@ -72,7 +72,8 @@ pub struct Wanted {
     /// What would have to be turned at the pump to do it with the hoses and the shafts that are
     /// there, where that can do it.
     pub turned: Option<Turned>,
-    /// The hardware that does it, or all that is in the way: then no setting of this route can.
+    /// The hardware that does it, or all that is in the way: then no setting of this route can,
+    /// unless that is [`Hindrance::NoSize`] only.
     pub outfit: Result<Outfit, Vec<Hindrance>>,
 }
 
@@ -149,11 +150,14 @@ pub fn wanted_by(
         kits,
         settings: *settings,
         aim: wish.standing().begins_at(),
+        looks: scene::LOOKS,
     };
+    let engine_speed = speed::lowest(&scene);
+    let turned = least::turned(&scene);
     Wanted {
         route,
-        engine_speed: speed::lowest(&scene),
-        turned: least::turned(&scene),
-        outfit: outfit::outfit(&scene),
+        engine_speed,
+        turned,
+        outfit: outfit::outfit(&scene, engine_speed.is_some() || turned.is_some()),
     }
 }

@@ -108,8 +108,8 @@ pub(super) struct Draft {
     pub lines: Option<Lines>,
 }
 
-/// The outfit, or all that is in the way.
-pub(super) fn outfit(scene: &Scene<'_>) -> Result<Outfit, Vec<Hindrance>> {
+/// The outfit, or all that is in the way: only the sizes where settings do it.
+pub(super) fn outfit(scene: &Scene<'_>, settings_do: bool) -> Result<Outfit, Vec<Hindrance>> {
     let misfits = |reasons: Vec<_>| reasons.into_iter().map(Hindrance::NoFit).collect();
     let kit = match nearest(scene) {
         Some(kit) => kit,
@@ -124,9 +124,21 @@ pub(super) fn outfit(scene: &Scene<'_>) -> Result<Outfit, Vec<Hindrance>> {
         shaft::geared(scene, kit)
     };
     scene.with(&ready).best().map_err(misfits)?;
-    find(scene, kit)
-        .and_then(|draft| finished(scene, draft))
-        .ok_or_else(|| hindrances(scene, kit))
+    [kit]
+        .into_iter()
+        .chain(others(scene, kit))
+        .find_map(|kit| finished(scene, find(scene, kit)?))
+        .ok_or_else(|| match settings_do {
+            true => vec![Hindrance::NoSize],
+            false => hindrances(scene, kit),
+        })
+}
+
+/// The further kits for the route.
+fn others<'a>(scene: &Scene<'a>, kit: &Kit) -> impl Iterator<Item = &'a Kit> {
+    let route = scene.route;
+    let kits = scene.kits.iter();
+    kits.filter(move |it| it.routes.contains(&route) && it.id != kit.id)
 }
 
 /// The kit to begin with: the one that the route takes, else the one with the fewest reasons
@@ -145,7 +157,9 @@ fn nearest<'a>(scene: &Scene<'a>) -> Option<&'a Kit> {
 
 /// A kit and settings that do it.
 pub(super) fn find(scene: &Scene<'_>, kit: &Kit) -> Option<Draft> {
-    if scene.is_pack() {
+    if scene.route.needs_oil() && !scene.motor_could() {
+        None
+    } else if scene.is_pack() {
         pack::find(scene, kit)
     } else if scene.route.needs_oil() {
         own(scene, kit)

@@ -1,7 +1,7 @@
 //! What a pump pack would take.
 
 use super::boxes;
-use super::least::{can_do, is_strong, least_relief, reliefs, standing_relief};
+use super::least::{can_do, higher, least_relief, reliefs, standing_relief};
 use super::lines;
 use super::outfit::Draft;
 use super::scene::Scene;
@@ -50,11 +50,7 @@ fn at_speed(scene: &Scene<'_>, boxes: &[Kit]) -> Option<Draft> {
     // With a valve that is large enough for any of the pumps, and any size between them.
     let any = sized(boxes.first()?, pumps().next_back()?);
     let any = scene.with(&any);
-    if !is_strong(&any) {
-        return None;
-    }
-    let standing = standing_relief(&any)?;
-    reliefs(standing)
+    reliefs(&any, standing_relief(&any)?)?
         .filter(|relief| can_do(&any.with_oil(only(*relief))))
         .find_map(|relief| {
             boxes
@@ -72,36 +68,30 @@ fn only(relief: Pressure) -> OilSettings {
 }
 
 fn with_box(scene: &Scene<'_>, kit: &Kit, relief: Pressure) -> Option<Draft> {
-    let does = |kit: &Kit, relief| {
-        let scene = scene.with_oil(only(relief));
-        scene.with(kit).short() <= 0.0
-    };
-    let smallest = |relief| {
-        pumps()
-            .map(|size| sized(kit, size))
-            .find(|kit| does(kit, relief))
-    };
-    let mut sized = smallest(relief)?;
+    let does = |kit: &Kit, relief| scene.with_oil(only(relief)).with(kit).short() <= 0.0;
+    let sizes = || pumps().map(|size| sized(kit, size));
+    let mut size = sizes().find(|kit| does(kit, relief))?;
+    let mut relief = least_relief(&scene.with(&size), relief);
     // With less pressure less leaks, so that a smaller pump may do.
-    loop {
-        let relief = least_relief(&scene.with(&sized), relief);
-        match smallest(relief) {
-            Some(smaller) if smaller != sized => sized = smaller,
-            _ => break,
-        }
+    while let Some(smaller) = sizes()
+        .take_while(|smaller| *smaller != size)
+        .find(|kit| does(kit, relief))
+    {
+        relief = least_relief(&scene.with(&smaller), relief);
+        size = smaller;
     }
     let solve = |scene: &Scene<'_>| {
         let does = |relief: &Pressure| scene.with_oil(only(*relief)).short() <= 0.0;
-        let enough = reliefs(relief).find(does)?;
+        let enough = higher(relief).find(does)?;
         let relief = least_relief(&scene.with_oil(only(enough)), enough);
         Some(Settings {
             pack: only(relief),
             ..scene.settings
         })
     };
-    let (lines, settings) = lines::fitted(scene, &sized, solve)?;
+    let (lines, settings) = lines::fitted(scene, &size, solve)?;
     Some(Draft {
-        kit: lines.of(&sized),
+        kit: lines.of(&size),
         settings,
         lines: Some(lines),
     })

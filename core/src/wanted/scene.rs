@@ -4,10 +4,10 @@ use crate::compare::{Candidate, best};
 use crate::implement::Implement;
 use crate::kit::Kit;
 use crate::machine::{Machine, Pto};
-use crate::quantity::{AngularSpeed, Power};
+use crate::quantity::{AngularSpeed, Flow, Power, Pressure};
 use crate::route::RouteId;
-use crate::route::part::{NoFit, Part};
-use crate::settings::{OilSettings, Settings};
+use crate::route::part::{NoFit, Part, most_for};
+use crate::settings::{FLOW_LIMITS, OilSettings, RELIEF_LIMITS, Settings};
 use crate::stage::pump::PumpSize;
 use crate::work::need_for;
 
@@ -21,6 +21,8 @@ pub(super) struct Scene<'a> {
     pub settings: Settings,
     /// Delivered over needed that is wished for.
     pub aim: f64,
+    /// Steps in which the engine's range is looked along.
+    pub looks: u32,
 }
 
 /// How far off a route counts as that can't be hooked up.
@@ -29,8 +31,10 @@ const NO_FIT: f64 = 1e3;
 /// A speed this little above its highest is rounding.
 const ROUNDING: f64 = 1.0 + 1e-9;
 
-/// Engine speeds looked at for hardware, beside the usual ones: this project's judgement.
-const LOOKS: u32 = 10;
+/// Steps in which the engine's range is looked along for hardware: this project's judgement.
+pub(super) const LOOKS: u32 = 10;
+/// The same where a limit or the motor is another than it is: coarser, for much is tried then.
+pub(super) const FEW_LOOKS: u32 = 2;
 
 impl<'a> Scene<'a> {
     /// At an engine speed.
@@ -120,6 +124,23 @@ impl<'a> Scene<'a> {
         (lowest - candidate.rotor()) / lowest
     }
 
+    /// Whether the motor could do it if nothing were lost.
+    ///
+    /// Equation: V·ω_min/2π ≤ Q and p·Q ≥ P, Q the most that it may be given or that can be set.
+    /// Units: SI. Source: definition of displacement.
+    pub fn motor_could(&self) -> bool {
+        let Some(motor) = &self.implement.motor else {
+            return false;
+        };
+        let rotor = &self.implement.rotor;
+        let least = motor.displacement * (rotor.lowest / motor.ratio);
+        let most = most_for(motor, self.implement);
+        let flow = most.min(Flow::litres_per_minute(FLOW_LIMITS.1));
+        let pressure = motor.highest_pressure.min(Pressure::bar(RELIEF_LIMITS.1));
+        // V·ω_min/2π ≤ Q, p·Q ≥ P
+        least <= flow && pressure * flow >= self.wished()
+    }
+
     /// The PTO that the route begins with.
     pub fn pto(&self) -> Option<&'a Pto> {
         let parts = self.route.parts();
@@ -136,12 +157,14 @@ impl<'a> Scene<'a> {
     /// evenly spaced ones from the lowest to the rated.
     pub fn speeds(&self) -> Vec<AngularSpeed> {
         let set = self.settings.engine_speed_for(self.machine);
+        let mut speeds = vec![set];
         let pto = self.pto().map(|pto| pto.engine_speed);
-        [set]
-            .into_iter()
-            .chain(pto)
-            .chain(self.spaced(LOOKS))
-            .collect()
+        for speed in pto.into_iter().chain(self.spaced(self.looks)) {
+            if !speeds.contains(&speed) {
+                speeds.push(speed);
+            }
+        }
+        speeds
     }
 
     /// Engine speeds from the lowest to the rated, with so many steps between.

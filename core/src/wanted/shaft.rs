@@ -28,9 +28,16 @@ pub(super) fn geared(scene: &Scene<'_>, kit: &Kit) -> Kit {
     with().unwrap_or_else(|| kit.clone())
 }
 
-/// A kit and an engine speed that do it.
+/// A kit and an engine speed that do it: with the box for the rated speed, else with the kit's own,
+/// for a faster shaft bears more power.
 pub(super) fn find(scene: &Scene<'_>, kit: &Kit) -> Option<Draft> {
-    let kit = geared(scene, kit);
+    let own = boxes::with_ratio(kit, boxes::ratio(kit));
+    [geared(scene, kit), own]
+        .into_iter()
+        .find_map(|kit| at_a_speed(scene, kit))
+}
+
+fn at_a_speed(scene: &Scene<'_>, kit: Kit) -> Option<Draft> {
     let does = |at: &Scene<'_>| at.with(&kit).short() <= 0.0;
     let speeds = scene.speeds().into_iter();
     let at = speeds.map(|speed| scene.at(speed)).find(does)?;
