@@ -188,10 +188,13 @@ pub(super) fn can_do(scene: &Scene<'_>) -> bool {
     enough_flow(scene).is_some()
 }
 
-/// From a flow that does it down to the least.
+/// From a flow that does it down to the least. A little is kept over where it can be, so that
+/// rounding doesn't hide the relief pressures that do it too.
 fn least_flow(scene: &Scene<'_>, enough: Flow) -> Flow {
+    let short = |flow| with_flow(scene, flow).short();
+    let spare = if short(enough) <= -SPARE { SPARE } else { 0.0 };
     let least = flow(FLOW_LIMITS.0);
-    towards(enough, least, |flow| sure(with_flow(scene, flow).short()))
+    towards(enough, least, |flow| sure(short(flow) + spare))
 }
 
 /// A shortfall kept away from zero: where a motor's pressure or the flow that it may be given binds,
@@ -206,6 +209,8 @@ fn sure(short: f64) -> f64 {
 
 /// Far above rounding.
 const SURE: f64 = 1e-9;
+/// What is kept over, as a part of the need.
+const SPARE: f64 = 1e-9;
 
 /// The last flow on the way from one to another at which a function that rises on that way isn't
 /// above zero.
