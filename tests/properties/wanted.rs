@@ -166,14 +166,13 @@ fn sensible(mut entry: YardEntry, draws: Draws) -> YardEntry {
         machine.engine.gross_kw = None;
         machine.engine.net_kw = Some(UncertainEntry::One(need * engine));
         machine.mass_kg = None;
-        for pto in [
+        let ptos = [
             &mut machine.rear_pto,
             &mut machine.economy_pto,
             &mut machine.mid_pto,
-        ] {
-            if let Some(pto) = pto {
-                pto.tested_kw = None;
-            }
+        ];
+        for pto in ptos.into_iter().flatten() {
+            pto.tested_kw = None;
         }
     }
     for kit in &mut entry.kits {

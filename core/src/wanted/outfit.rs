@@ -123,7 +123,9 @@ pub(super) fn outfit(scene: &Scene<'_>, settings_do: bool) -> Result<Outfit, Vec
     } else {
         shaft::geared(scene, kit)
     };
-    scene.with(&ready).best().map_err(misfits)?;
+    if let (false, Err(reasons)) = (settings_do, scene.with(&ready).best()) {
+        return Err(misfits(reasons));
+    }
     [kit]
         .into_iter()
         .chain(others(scene, kit))
