@@ -14,6 +14,7 @@
 mod boxes;
 mod hindrance;
 mod least;
+mod lift;
 mod lines;
 mod outfit;
 mod pack;
