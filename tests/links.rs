@@ -16,8 +16,9 @@ use farend_core::quantity::{
 };
 use farend_core::route::RouteId;
 use farend_core::settings::{OilSettings, Settings};
-use farend_core::state::{LONGEST_LINK, LinkFault, State, WISHED};
+use farend_core::state::{LONGEST_LINK, LinkFault, State};
 use farend_core::units::UnitSystem;
+use farend_core::wanted::Wish;
 use farend_tests::demo;
 use proptest::collection::vec;
 use proptest::option;
@@ -83,7 +84,7 @@ fn deciding() -> impl Strategy<Value = State> {
         });
     (
         option::of("[a-z0-9-]{1,40}"),
-        select(&WISHED[..]),
+        select(&Wish::ALL[..]),
         proptest::array::uniform5(select(Weight::ALL)),
         prices,
         sheet,

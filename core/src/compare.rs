@@ -2,7 +2,7 @@
 
 use crate::budget::Budget;
 use crate::chain::{Ledger, Running};
-use crate::drive::Limit;
+use crate::drive::{Limit, Rate, Stall};
 use crate::fault::Fault;
 use crate::implement::Implement;
 use crate::kit::Kit;
@@ -121,7 +121,11 @@ pub fn compare(
             .iter()
             .map(|route| RouteResult {
                 route: *route,
-                outcome: with_best_kit(*route, pair, kits, &at_work),
+                outcome: outcome(
+                    with_best_kit(*route, pair, kits, &at_work),
+                    implement,
+                    settings,
+                ),
             })
             .collect(),
     })
@@ -135,6 +139,35 @@ pub fn evaluate(
     kits: &[Kit],
     settings: &Settings,
 ) -> Outcome {
+    let best = best(route, machine, implement, kits, settings);
+    outcome(best, implement, settings)
+}
+
+/// What comes of the best kit.
+fn outcome(
+    best: Result<Candidate<'_>, Vec<NoFit>>,
+    implement: &Implement,
+    settings: &Settings,
+) -> Outcome {
+    match best {
+        Ok(best) => best
+            .run(implement, settings)
+            .map_or(Outcome::NoFit(vec![NoFit::NoKit]), |run| {
+                Outcome::Runs(Box::new(run))
+            }),
+        Err(reasons) => Outcome::NoFit(reasons),
+    }
+}
+
+/// That of the kits which delivers most by a route, or why none can be hooked up. The settings must
+/// have been checked.
+pub(crate) fn best<'a>(
+    route: RouteId,
+    machine: &Machine,
+    implement: &Implement,
+    kits: &'a [Kit],
+    settings: &Settings,
+) -> Result<Candidate<'a>, Vec<NoFit>> {
     let pair = Hookup {
         machine,
         implement,
@@ -145,15 +178,15 @@ pub fn evaluate(
     with_best_kit(route, pair, kits, &at_work)
 }
 
-/// One route of a pair, with that of the kits which delivers most.
-fn with_best_kit(
+/// The same for a pair of which the shared part has been worked out.
+fn with_best_kit<'a>(
     route: RouteId,
     pair: Hookup<'_>,
-    kits: &[Kit],
+    kits: &'a [Kit],
     at_work: &MachineAtWork,
-) -> Outcome {
+) -> Result<Candidate<'a>, Vec<NoFit>> {
     let joined = |kit| assemble_at_work(route.parts(), Hookup { kit, ..pair }, at_work);
-    let mut best: Option<Candidate<'_>> = None;
+    let mut best: Option<Candidate<'a>> = None;
     let mut reasons: Option<Vec<NoFit>> = None;
     for kit in kits.iter().filter(|kit| kit.routes.contains(&route)) {
         match joined(Some(kit)) {
@@ -176,13 +209,12 @@ fn with_best_kit(
             }
         }
     }
-    let run = best.and_then(|best| best.run(pair.implement, pair.settings));
-    match (run, reasons) {
-        (Some(run), _) => Outcome::Runs(Box::new(run)),
-        (None, Some(reasons)) => Outcome::NoFit(reasons),
+    match (best, reasons) {
+        (Some(best), _) => Ok(best),
+        (None, Some(reasons)) => Err(reasons),
         (None, None) => match joined(None) {
-            Err(reasons) => Outcome::NoFit(reasons),
-            Ok(_) => Outcome::NoFit(vec![NoFit::NoKit]),
+            Err(reasons) => Err(reasons),
+            Ok(_) => Err(vec![NoFit::NoKit]),
         },
     }
 }
@@ -192,11 +224,15 @@ fn with_best_kit(
 const SAME: f64 = 1e-9;
 
 /// A kit joined up, and the most that it can do at the likely values.
-struct Candidate<'a> {
-    kit: &'a Kit,
-    joined: Joined,
-    most: Running,
-    limit: Limit,
+pub(crate) struct Candidate<'a> {
+    /// The kit.
+    pub(crate) kit: &'a Kit,
+    /// Its route.
+    pub(crate) joined: Joined,
+    /// The most.
+    pub(crate) most: Running,
+    /// What holds it there.
+    pub(crate) limit: Limit,
 }
 
 impl<'a> Candidate<'a> {
@@ -211,22 +247,30 @@ impl<'a> Candidate<'a> {
         })
     }
 
-    fn delivers(&self) -> Power {
+    /// What arrives.
+    pub(crate) fn delivers(&self) -> Power {
         self.most.arrives()
+    }
+
+    /// Its ledger.
+    pub(crate) fn ledger(&self) -> Result<Ledger, Stall> {
+        let chain = self.joined.chain(Corner::LIKELY);
+        chain.ledger(&self.most, self.limit)
+    }
+
+    /// The rotor's speed.
+    pub(crate) fn rotor(&self) -> AngularSpeed {
+        match (self.most.stall, self.most.end.rate) {
+            (None, Rate::Turning(speed)) => speed,
+            _ => AngularSpeed::ZERO,
+        }
     }
 
     fn run(mut self, implement: &Implement, settings: &Settings) -> Option<Run> {
         let need = need_for(implement, settings);
-        let ledger = self
-            .joined
-            .chain(Corner::LIKELY)
-            .ledger(&self.most, self.limit)
-            .ok()?;
+        let ledger = self.ledger().ok()?;
         let delivered = self.joined.range(self.delivers())?;
-        let rotor = ledger
-            .delivered()
-            .and_then(|drive| drive.rate.turning().ok())
-            .unwrap_or(AngularSpeed::ZERO);
+        let rotor = self.rotor();
         let mut verdict = Verdict::of(delivered, need);
         if rotor < implement.rotor.lowest {
             verdict = verdict.at_most(Standing::Labours);

@@ -58,6 +58,7 @@ pub mod survey;
 pub mod sweep;
 pub mod thermal;
 pub mod units;
+pub mod wanted;
 mod words;
 
 pub mod warning;

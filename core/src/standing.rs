@@ -34,6 +34,14 @@ impl Standing {
             .find(|(from, _)| ratio >= *from)
             .map_or(Self::Starves, |(_, standing)| standing)
     }
+
+    /// The ratio of delivered to needed power from which it holds.
+    pub fn begins_at(self) -> f64 {
+        BANDS
+            .into_iter()
+            .find(|(_, standing)| *standing == self)
+            .map_or(0.0, |(from, _)| from)
+    }
 }
 
 /// The standing at the likely values, and at the poorest and best pairing of the ranges.

@@ -17,8 +17,8 @@ use crate::quantity::{
 };
 use crate::route::RouteId;
 use crate::settings::{OilSettings, Settings};
-use crate::standing::Standing;
 use crate::units::UnitSystem;
+use crate::wanted::Wish;
 use crate::yard::is_currency;
 use base64::Engine as _;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
@@ -42,7 +42,7 @@ pub struct State {
     /// Identifier of the machine to hold beside the first.
     pub beside: Option<String>,
     /// The standing of which is told what it would take.
-    pub wished: Standing,
+    pub wished: Wish,
     /// What matters to the user.
     pub weights: Weights,
     /// Prices beside the yard's.
@@ -130,9 +130,6 @@ struct LinkedSheet {
     pto_kw: Option<f64>,
 }
 
-/// The standings that can be wished, in the order of their numbers in a link.
-pub const WISHED: [Standing; 3] = [Standing::Ample, Standing::Enough, Standing::Slower];
-
 /// Every price beside that of an hour, in the order of their numbers in a link.
 fn price_places(prices: &mut Prices) -> impl Iterator<Item = &mut Option<f64>> {
     let Prices {
@@ -162,7 +159,7 @@ impl State {
             over: Control::OwnRelief,
             units: UnitSystem::Metric,
             beside: None,
-            wished: Standing::Enough,
+            wished: Wish::Enough,
             weights: EVEN,
             prices: Prices::default(),
             sheet: Sheet::default(),
@@ -222,7 +219,7 @@ impl State {
             second: link,
             engine_kw: engine_power.map(Power::to_kilowatts),
             beside: self.beside.clone(),
-            wished: number(&WISHED, self.wished),
+            wished: number(&Wish::ALL, self.wished),
             weights: self.weights.map(|weight| number(Weight::ALL, weight)),
             currency: self.prices.currency.clone(),
             hour: self.prices.hour,
@@ -303,7 +300,7 @@ fn read_v3(link: LinkV3) -> Option<State> {
             Some(sheet) => read_sheet(&sheet)?,
         },
         beside: link.beside,
-        wished: *WISHED.get(usize::from(link.wished))?,
+        wished: *Wish::ALL.get(usize::from(link.wished))?,
         weights,
         prices,
         ..state

@@ -7,7 +7,9 @@ use crate::physics::heat::{
     Warming, cooler_duty, cooler_size, heat_capacity, oil_specific_heat, smallest_tank,
     still_air_by_btu_rule, still_air_by_horsepower_rule, tank_surface, usual_tank,
 };
-use crate::quantity::{Area, Conductance, Power, Temperature, TemperatureDifference, Time, Volume};
+use crate::quantity::{
+    AngularSpeed, Area, Conductance, Power, Temperature, TemperatureDifference, Time, Volume,
+};
 use crate::root::{Bracket, rising_root};
 use crate::route::joined::Joined;
 use crate::source::Source;
@@ -157,17 +159,13 @@ impl Circuit<'_> {
         Some(running)
     }
 
-    fn pump_and_valve(&self) -> Option<(&Pump, &Valve)> {
+    fn pump_and_valve(&self) -> Option<((&Pump, AngularSpeed), &Valve)> {
         let mut stages = self.joined.stages.iter();
-        let pump = stages.find_map(|stage| match stage {
-            Stage::Pump(pump) => Some(pump),
-            _ => None,
-        })?;
         let valve = stages.find_map(|stage| match stage {
             Stage::Valve(valve) => Some(valve),
             _ => None,
         })?;
-        Some((pump, valve))
+        Some((self.joined.pump()?, valve))
     }
 
     /// What a pump that always holds its set pressure loses in the valve, beyond what its load
@@ -176,7 +174,7 @@ impl Circuit<'_> {
     /// Equation: P = (p_set − p)·Q. Units: SI. Source: definition.
     fn throttled(&self, running: &Running) -> Power {
         match (self.pump_and_valve(), running.pumped) {
-            (Some((pump, Valve::Open { .. })), Some(pumped)) if pump.demand.is_some() => {
+            (Some(((pump, _), Valve::Open { .. })), Some(pumped)) if pump.demand.is_some() => {
                 // P = p_set·Q − P_pumped
                 pumped.rate.flowing().map_or(Power::ZERO, |flow| {
                     (pump.relief.likely * flow - pumped.power).max(Power::ZERO)
@@ -189,16 +187,8 @@ impl Circuit<'_> {
     /// What is lost while the rotor stands: a fixed pump sends its flow round through the valve, a
     /// compensated one holds its set pressure, a load-sensing one its margin.
     fn idles(&self) -> Option<Power> {
-        let (pump, valve) = self.pump_and_valve()?;
+        let ((pump, speed), valve) = self.pump_and_valve()?;
         let chain = self.joined.chain(Corner::LIKELY);
-        let speed = chain.stages.iter().try_fold(chain.speed, |speed, stage| {
-            match stage {
-                Stage::Gear(gear) => Ok(speed * gear.ratio),
-                // Only what is before the pump turns it.
-                _ => Err(speed),
-            }
-        });
-        let (Ok(speed) | Err(speed)) = speed;
         let flow = pump.displacement(Corner::LIKELY) * speed;
         let against = match (valve, pump.demand) {
             (Valve::Open { .. }, Some(_)) => pump.relief.likely,

@@ -16,6 +16,7 @@ mod random;
 mod ranges;
 mod shafts;
 mod units;
+mod wanted;
 mod work;
 
 use proptest::test_runner::{Config, RngSeed};

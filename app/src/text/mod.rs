@@ -11,6 +11,7 @@ pub mod notices;
 pub mod reasons;
 pub mod sentences;
 pub mod sheet;
+pub mod wanted;
 
 /// Joins with commas and a last "and".
 pub fn list(items: &[String]) -> String {

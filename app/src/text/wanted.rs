@@ -4,8 +4,8 @@ use super::{capital, labels, reasons};
 use crate::number;
 use farend_core::quantity::{Displacement, Power};
 use farend_core::route::RouteId;
-use farend_core::stage::gear::GearRole;
 use farend_core::stage::StageKind;
+use farend_core::stage::gear::GearRole;
 use farend_core::units::{Quantity, UnitSystem};
 use farend_core::wanted::{Hindrance, Outfit, Turned};
 
@@ -56,7 +56,11 @@ pub fn outfit(route: RouteId, outfit: &Outfit, units: UnitSystem) -> Vec<String>
     }
     if let Some((_, passage)) = outfit.pump() {
         let flow = passage.gives.rate.quantity();
-        let own = outfit.kit.pump.as_ref().filter(|_| route == RouteId::PumpPack);
+        let own = outfit
+            .kit
+            .pump
+            .as_ref()
+            .filter(|_| route == RouteId::PumpPack);
         let size = own.map_or_else(String::new, |pump| {
             format!("{}, ", shown(Quantity::Displacement(pump.displacement)))
         });
@@ -88,7 +92,9 @@ pub fn outfit(route: RouteId, outfit: &Outfit, units: UnitSystem) -> Vec<String>
         ));
     }
     if !route.needs_oil() {
-        let shafts = outfit.shafts().filter(|(role, _)| *role != GearRole::PtoTrain);
+        let shafts = outfit
+            .shafts()
+            .filter(|(role, _)| *role != GearRole::PtoTrain);
         lines.extend(shafts.map(|(role, torque)| {
             format!(
                 "{} for {}",
@@ -105,12 +111,18 @@ pub fn hindrance(hindrance: &Hindrance, units: UnitSystem) -> String {
     let shown = |quantity| number::shown(quantity, units);
     let instead = |size: Option<Displacement>| {
         size.map_or_else(String::new, |size| {
-            format!("; a motor of {} would do", shown(Quantity::Displacement(size)))
+            format!(
+                "; a motor of {} would do",
+                shown(Quantity::Displacement(size))
+            )
         })
     };
     match *hindrance {
         Hindrance::NoFit(reason) => {
-            format!("{}: no setting can.", capital(&reasons::no_fit(reason, units)))
+            format!(
+                "{}: no setting can.",
+                capital(&reasons::no_fit(reason, units))
+            )
         }
         Hindrance::EngineTooWeak { at, needs, has } => format!(
             "The engine would need {} at {}; it has {}.",

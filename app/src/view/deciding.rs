@@ -6,8 +6,9 @@ use super::claims::Claims;
 use super::cost::Cost;
 use super::fit::Fit;
 use super::fold::Fold;
+use super::wanted::WhatItTakes;
 use crate::model::Model;
-use crate::text::{beside, claims, cost, fit, labels};
+use crate::text::{beside, claims, cost, fit, labels, wanted};
 use leptos::prelude::*;
 
 /// The parts, each folded.
@@ -27,6 +28,9 @@ pub fn Deciding() -> impl IntoView {
             </Fold>
             <Fold name="choose" title=labels::CHOOSE>
                 <Choose />
+            </Fold>
+            <Fold name="wanted" title=wanted::TITLE>
+                <WhatItTakes />
             </Fold>
             <Fold name="claims" title=claims::TITLE>
                 <Claims />

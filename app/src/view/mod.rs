@@ -24,5 +24,6 @@ pub mod page;
 mod radio;
 mod sources;
 mod take_home;
+mod wanted;
 mod what_if;
 mod work;

@@ -18,7 +18,14 @@ pub fn WhatItTakes() -> impl IntoView {
         let kits = &model.yard.read().kits;
         let wish = model.state.read().wished;
         let settings = model.settings.get();
-        wanted(machine.as_ref()?, implement.as_ref()?, kits, &settings, wish).ok()
+        wanted(
+            machine.as_ref()?,
+            implement.as_ref()?,
+            kits,
+            &settings,
+            wish,
+        )
+        .ok()
     });
     let cards = move || {
         let answers = answers.read();

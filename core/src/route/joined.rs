@@ -4,9 +4,10 @@ use crate::budget::Budget;
 use crate::chain::Chain;
 use crate::machine::Reservoir;
 use crate::physics::oil::Oil;
-use crate::quantity::Power;
+use crate::quantity::{AngularSpeed, Power};
 use crate::source::Source;
 use crate::spread::{Axis, Corner, Scenario, Spread};
+use crate::stage::pump::Pump;
 use crate::stage::{AtWork, FigureName, OilAtWork, Stage, StageKind, StagePhysics, Uncertain};
 
 /// An oil in its tank.
@@ -40,6 +41,19 @@ impl Joined {
             speed: self.budget.speed,
             at: AtWork::new(&self.oil, corner),
         }
+    }
+
+    /// The route's pump and the speed of its shaft: the engine's, through the gears before it.
+    pub fn pump(&self) -> Option<(&Pump, AngularSpeed)> {
+        let mut speed = self.budget.speed;
+        for stage in &self.stages {
+            match stage {
+                Stage::Gear(gear) => speed = speed * gear.ratio,
+                Stage::Pump(pump) => return Some((pump, speed)),
+                _ => return None,
+            }
+        }
+        None
     }
 
     /// Shows each uncertain figure in turn, with the stage that it belongs to, always in the same

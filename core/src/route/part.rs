@@ -243,7 +243,7 @@ impl Part {
 }
 
 /// The most flow that a motor of an implement may be given.
-fn most_for(motor: &InputMotor, implement: &Implement) -> Flow {
+pub fn most_for(motor: &InputMotor, implement: &Implement) -> Flow {
     most_flow(
         motor.highest_flow,
         motor.displacement,
