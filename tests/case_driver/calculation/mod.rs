@@ -1,5 +1,6 @@
 //! The core's calculations under the names that case files use.
 
+mod carrying;
 mod defaults;
 mod demo;
 mod engine;
@@ -109,6 +110,12 @@ table! {
     gearing::hitch;
     gearing::rear_share;
     gearing::throwing;
+    carrying::lifts_at;
+    carrying::axle_loads;
+    carrying::ballast;
+    carrying::joint_shaft;
+    carrying::joint_shaft_travel;
+    carrying::joint_shaft_limits;
     heat::energy;
     heat::tank_loss;
     heat::steady_oil;
