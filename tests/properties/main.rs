@@ -5,6 +5,7 @@
 mod controls;
 mod every;
 mod files;
+mod fit;
 mod friction;
 mod hydraulics;
 mod ledgers;
