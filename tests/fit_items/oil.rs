@@ -74,7 +74,7 @@ pub const ROWS: &[Row] = &[
     }),
     // Its hoses stay on its own pump.
     (Couplers, PumpPack, None, |_| {}),
-    // The pump's sheet says 52 L/min, and none of it goes astray.
+    // The pump's sheet says 52 L/min, of which less than a fifth leaks.
     (MotorFlow, MachineHydraulics, PASS, |it| {
         motor(it).highest_flow = Flow::litres_per_minute(52.0);
     }),

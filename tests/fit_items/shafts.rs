@@ -101,6 +101,13 @@ pub const ROWS: &[Row] = &[
     (PtoEnd, RearShaft, STOP, |it| {
         rear_pto(it).end.shaft = Some(ShaftType::Two);
     }),
+    // What counts is the gear that it runs in.
+    (PtoEnd, RearShaft, STOP, |it| {
+        it.machine.economy_pto = it.machine.rear_pto.clone();
+        it.settings.economy = true;
+        let economy = it.machine.economy_pto.as_mut();
+        economy.expect("just set").end.shaft = Some(ShaftType::Two);
+    }),
     (PtoEnd, PumpPack, QUESTION, |it| {
         rear_pto(it).end.shaft = None;
     }),
@@ -183,8 +190,8 @@ pub const ROWS: &[Row] = &[
     }),
     (Angle, RearShaft, PASS, |it| bent(it, 14.9)),
     (Angle, RearShaft, ADVICE, |it| bent(it, 15.1)),
-    (Angle, MidShaft, ADVICE, |it| bent(it, -24.9)),
-    (Angle, MidShaft, STOP, |it| bent(it, -25.1)),
+    (Angle, MidShaft, ADVICE, |it| bent(it, 24.9)),
+    (Angle, MidShaft, STOP, |it| bent(it, 25.1)),
     (Angle, MidShaft, QUESTION, |it| {
         gears(it, |gear| gear.angle = None);
     }),
@@ -259,6 +266,20 @@ fn exact(kilowatts: f64) -> Spread<Power> {
     Spread::exact(Power::kilowatts(kilowatts), Source::Own)
 }
 
+/// The torques of a route's shafts as they are looked at: what can come and what may be taken.
+fn torques(parts: &Parts, route: RouteId) -> Vec<(Torque, Option<Torque>)> {
+    let items = parts.items(route).into_iter();
+    let torques = items.filter_map(|item| match item.check {
+        Check::ShaftTorque { can, may } => Some((can, may)),
+        _ => None,
+    });
+    torques.collect()
+}
+
+fn near(one: Torque, other: Torque) -> bool {
+    (one / other - 1.0).abs() < 1e-9
+}
+
 /// All of the engine's power over the PTO train's 0.86, with a lossless shaft after it, at 540 rpm:
 /// however little of it the route takes.
 #[test]
@@ -273,20 +294,29 @@ fn a_shafts_torque_is_that_of_all_the_engines_power() {
     let run = parts.route(RearShaft).expect("it fits");
     assert!(run.ledger.taken() < run.ledger.available * 0.5);
     let can = run.ledger.available * 0.86 / AngularSpeed::rpm(540.0);
-    let torques: Vec<_> = parts
-        .items(RearShaft)
-        .into_iter()
-        .filter_map(|item| match item.check {
-            Check::ShaftTorque { can, may } => Some((can, may)),
-            _ => None,
-        })
-        .collect();
     // The input's, and that of the joint shaft, which isn't rated.
     let input = Power::kilowatts(10.0) / AngularSpeed::rpm(540.0);
-    let near = |one: Torque, other: Torque| (one / other - 1.0).abs() < 1e-9;
-    let [(first, Some(may)), (second, None)] = torques[..] else {
-        panic!("{torques:?}");
+    let found = torques(&parts, RearShaft);
+    let [(first, Some(may)), (second, None)] = found[..] else {
+        panic!("{found:?}");
     };
-    assert!(near(first, can) && near(may, input), "{torques:?}");
-    assert!(near(second, can), "{torques:?}");
+    assert!(near(first, can) && near(may, input), "{found:?}");
+    assert!(near(second, can), "{found:?}");
+}
+
+/// Behind lossless gears that turn 540 into 540·1.852 rpm.
+#[test]
+fn an_input_that_isnt_rated_is_asked_for_with_the_torque_that_comes_to_it() {
+    let mut parts = parts(TurnedForward);
+    gears(&mut parts, |gear| {
+        gear.efficiency = Spread::exact(1.0, Source::Own);
+    });
+    inputs(&mut parts, |input| input.rating = None);
+    let run = parts.route(TurnedForward).expect("it fits");
+    let can = run.ledger.available * 0.86 / AngularSpeed::rpm(540.0 * 1.852);
+    let found = torques(&parts, TurnedForward);
+    let [(_, Some(_)), (asked, None)] = found[..] else {
+        panic!("{found:?}");
+    };
+    assert!(near(asked, can), "{found:?}");
 }

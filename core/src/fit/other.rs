@@ -22,7 +22,6 @@ pub fn other_kits(look: &Look<'_>, kits: &[Kit]) -> Vec<OtherKit> {
     let than = gravest(&look.items());
     let mut others: Vec<_> = kits
         .iter()
-        .filter(|kit| kit.id != look.kit.id)
         .filter_map(|kit| other(look, kit))
         .filter(|other| other.gravest < than)
         .collect();

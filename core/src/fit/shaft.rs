@@ -170,7 +170,7 @@ fn brief(angle: f64) -> Judgement {
 fn working_angle(look: &Look<'_>, input: Option<Place>) -> Option<Item> {
     let drive = &look.kit.drive;
     let angles = drive.iter().filter_map(|gear| gear.angle);
-    let working = angles.map(f64::abs).reduce(f64::max);
+    let working = angles.reduce(f64::max);
     let joint = GearRole::Step(GearKind::JointShaft);
     let open = (drive.iter()).any(|gear| gear.role == joint && gear.angle.is_none());
     let judgement = match working.map(lasting) {
