@@ -148,6 +148,15 @@ pub const ROWS: &[Row] = &[
     (Lift, SkidSteer, ADVICE, |it| tipping(it, 451.0)),
     (Lift, SkidSteer, ADVICE, |it| tipping(it, 524.0)),
     (Lift, SkidSteer, STOP, |it| tipping(it, 526.0)),
+    // Nearer than where its rating holds it may no more than that.
+    (Lift, SkidSteer, PASS, |it| {
+        tipping(it, 899.0);
+        weighs(it, 899.0, 0.0);
+    }),
+    (Lift, SkidSteer, STOP, |it| {
+        tipping(it, 901.0);
+        weighs(it, 901.0, 0.0);
+    }),
     (Lift, RearShaft, QUESTION, |it| hitch(it).lift = None),
     (Lift, RearShaft, QUESTION, |it| it.implement.mass = None),
     (Lift, RearShaft, QUESTION, |it| {

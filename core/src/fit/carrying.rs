@@ -118,7 +118,11 @@ impl Rated {
 fn lift(look: &Look<'_>, seat: Seat) -> Item {
     let (mass, centre) = (look.implement.mass, look.implement.mount.centre);
     let rated = Rated::of(look.machine, seat);
-    let lifts = rated.zip(centre).map(|(rated, centre)| rated.at(centre));
+    let lifts = rated.zip(centre).map(|(rated, centre)| match seat {
+        // However near, no more than it is rated for.
+        Seat::Loader => rated.at(centre).map(|mass| mass.min(rated.lift)),
+        _ => rated.at(centre),
+    });
     Item {
         check: Check::Lift {
             seat,
@@ -183,16 +187,14 @@ fn balance(look: &Look<'_>, seat: Seat, items: &mut Vec<Item>) {
             Some(_) => Judgement::Advice,
         },
     });
-    let ballasted = axles
-        .zip(loads)
-        .zip(found)
-        .and_then(|((axles, loads), it)| {
-            if it.share >= LEAST_SHARE {
-                return Some(loads);
-            }
-            let out = ballast_at(&axles, axle)?;
-            Some(loads.with(it.ballast?, axle, out, axles.wheelbase))
-        });
+    let ballasted = axles.zip(loads).and_then(|(axles, loads)| {
+        if loads.share(axle) >= LEAST_SHARE {
+            return Some(loads);
+        }
+        let out = ballast_at(&axles, axle)?;
+        let ballast = loads.ballast(LEAST_SHARE, axle, out, axles.wheelbase);
+        Some(loads.with(ballast, axle, out, axles.wheelbase))
+    });
     for axle in [End::Front, End::Rear] {
         let load = ballasted.map(|loads| loads.of(axle));
         let limit = axles.and_then(|axles| match axle {
