@@ -1,5 +1,9 @@
 //! What is asked of the browser itself. Every refusal comes back as a value.
 
+use crate::number::LOCALE;
+use std::cell::Cell;
+use std::rc::Rc;
+use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
@@ -45,6 +49,41 @@ pub fn address() -> String {
 /// The pixels of the screen for each pixel of the page.
 pub fn pixel_ratio() -> f64 {
     window().map_or(1.0, |window| window.device_pixel_ratio())
+}
+
+/// The address to hand to others: none where the page comes from a disk or stands in a frame.
+pub fn public_address() -> Option<String> {
+    let window = window()?;
+    let alone = window.parent().ok()?.as_ref() == Some(&window);
+    let protocol = window.location().protocol().ok()?;
+    (alone && matches!(protocol.as_str(), "http:" | "https:")).then(address)
+}
+
+/// Today in the reader's calendar.
+pub fn today() -> String {
+    let options = js_sys::Object::new();
+    let style = ("dateStyle", "long");
+    // Setting a key of a fresh object has no way to fail.
+    let _ = js_sys::Reflect::set(&options, &style.0.into(), &style.1.into());
+    js_sys::Date::new_0()
+        .to_locale_date_string(LOCALE, &options)
+        .into()
+}
+
+/// Opens the browser's printing. False where nothing came of it, as in a frame that may not print.
+pub fn print() -> bool {
+    let Some(window) = window() else {
+        return false;
+    };
+    let begun = Rc::new(Cell::new(false));
+    let note = Rc::clone(&begun);
+    let listener = Closure::<dyn Fn()>::new(move || note.set(true));
+    let function: &js_sys::Function = listener.as_ref().unchecked_ref();
+    let listens = window.add_event_listener_with_callback("beforeprint", function);
+    let printed = window.print().is_ok();
+    // A listener that isn't there any more is as good as removed.
+    let _ = window.remove_event_listener_with_callback("beforeprint", function);
+    listens.is_ok() && printed && begun.get()
 }
 
 /// Puts text on the clipboard. False where the browser refuses.

@@ -1,5 +1,10 @@
 //! What is stored, and what derives from it.
 
+mod money;
+pub mod work;
+
+use crate::text::advice;
+use farend_core::claims::Sheet;
 use farend_core::compare::{Comparison, compare};
 use farend_core::control::Control;
 use farend_core::fault::Fault;
@@ -7,14 +12,15 @@ use farend_core::implement::Implement;
 use farend_core::kit::Kit;
 use farend_core::machine::Machine;
 use farend_core::measure::Amount;
+use farend_core::recommend::{Advice, Recommendation, recommend};
 use farend_core::route::RouteId;
 use farend_core::route::joined::Joined;
 use farend_core::route::part::{Hookup, assemble};
 use farend_core::settings::Settings;
 use farend_core::state::{LinkFault, State};
-use farend_core::thermal::{Heat, heat};
+use farend_core::survey::{Asked, Survey};
+use farend_core::thermal::Heat;
 use farend_core::units::{Quantity, UnitSystem};
-use farend_core::work::Load;
 use farend_core::yard::{DEMO, Yard};
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -52,6 +58,8 @@ pub struct Model {
     pub state: RwSignal<State>,
     /// What the user must be told.
     pub notice: RwSignal<Option<Notice>>,
+    /// Whether the page to take home is shown.
+    pub taking_home: RwSignal<bool>,
     /// The machine chosen.
     pub machine: Memo<Option<Machine>>,
     /// The implement chosen.
@@ -64,6 +72,10 @@ pub struct Model {
     pub units: Memo<UnitSystem>,
     /// All six routes.
     pub comparison: Memo<Option<Comparison>>,
+    /// What is asked about them beside power.
+    pub survey: Memo<Option<Survey>>,
+    /// Which to take.
+    pub recommendation: Memo<Option<Recommendation>>,
 }
 
 impl Model {
@@ -99,16 +111,37 @@ impl Model {
             let (machine, implement) = (machine.as_ref()?, implement.as_ref()?);
             compare(machine, implement, &yard.read().kits, &settings.get()).ok()
         });
+        let survey = Memo::new(move |_| {
+            let (machine, implement) = (machine.read(), implement.read());
+            let (yard, state) = (yard.read(), state.read());
+            let asked = Asked {
+                machine: machine.as_ref()?,
+                implement: implement.as_ref()?,
+                kits: &yard.kits,
+                settings: &settings.get(),
+                prices: &state.prices,
+                weights: state.weights,
+            };
+            Some(asked.survey(comparison.read().as_ref()?))
+        });
+        let recommendation = Memo::new(move |_| {
+            let (comparison, survey) = (comparison.read(), survey.read());
+            let weights = state.read().weights;
+            Some(recommend(comparison.as_ref()?, survey.as_ref()?, weights))
+        });
         Self {
             yard,
             state,
             notice: RwSignal::new(notice),
+            taking_home: RwSignal::new(false),
             machine,
             implement,
             settings,
             route: Memo::new(move |_| state.read().route),
             units: Memo::new(move |_| state.read().units),
             comparison,
+            survey,
+            recommendation,
         }
     }
 
@@ -120,8 +153,10 @@ impl Model {
     /// Chooses a machine. What was turned belonged to the one before.
     pub fn choose_machine(self, id: String) {
         self.state.update(|state| {
+            state.beside = state.beside.take().filter(|beside| *beside != id);
             state.machine = id;
             state.settings = Settings::default();
+            state.prices.machines = Default::default();
         });
         self.keep_a_running_route();
     }
@@ -163,21 +198,26 @@ impl Model {
             .update(|state| state.settings = control.turned(state.settings, to));
     }
 
-    /// Sets the job, where it's of a size that the core takes.
-    pub fn set_job(self, job: Amount) -> bool {
-        let settings = Settings {
-            job: Some(job),
-            ..self.settings.get_untracked()
-        };
+    /// Takes over settings, where they fit the machine.
+    pub fn take_over(self, settings: Settings) -> bool {
         let fits = self.machine.with_untracked(|machine| {
             machine
                 .as_ref()
                 .is_some_and(|machine| settings.check(machine).is_ok())
         });
         if fits {
-            self.state.update(|state| state.settings.job = Some(job));
+            self.state.update(|state| state.settings = settings);
         }
         fits
+    }
+
+    /// Sets the job, where it's of a size that the core takes.
+    pub fn set_job(self, job: Amount) -> bool {
+        let settings = Settings {
+            job: Some(job),
+            ..self.settings.get_untracked()
+        };
+        self.take_over(settings)
     }
 
     /// A route joined up with the kit that it takes, where it runs.
@@ -198,11 +238,46 @@ impl Model {
 
     /// How warm the open route's oil gets at the job, where it has any.
     pub fn heat(self) -> Option<Heat> {
-        let joined = self.joined(self.route.get())?;
-        let implement = self.implement.read();
-        let need = self.comparison.read().as_ref()?.need.likely;
-        let load = Load::new(implement.as_ref()?, need);
-        heat(&joined, load, self.settings.get().air())
+        let survey = self.survey.read();
+        survey
+            .as_ref()?
+            .route(self.route.get())?
+            .running
+            .as_ref()?
+            .heat
+    }
+
+    /// Which route to take, in one sentence; nothing where the yard lacks what is chosen.
+    pub fn answer(self) -> String {
+        let (machine, implement) = (self.machine.read(), self.implement.read());
+        let (all, recommended) = (self.comparison.read(), self.recommendation.read());
+        let parts = machine.as_ref().zip(implement.as_ref());
+        let results = all.as_ref().zip(recommended.as_ref());
+        parts
+            .zip(results)
+            .map_or_else(String::new, |((machine, implement), (all, recommended))| {
+                advice::recommendation(machine, implement, all, recommended, self.units.get())
+            })
+    }
+
+    /// What the recommended route takes, and what must be asked before.
+    pub fn takes(self) -> Option<String> {
+        let recommended = self.recommendation.read();
+        let recommended = recommended.as_ref()?;
+        let route = match &recommended.advice {
+            Advice::Take(route) => *route,
+            Advice::Equal(routes) => *routes.first()?,
+            Advice::None(_) => return None,
+        };
+        let all = self.comparison.read();
+        let run = all.as_ref()?.route(route)?.run()?;
+        let yard = self.yard.read();
+        let kit = &yard.kit(&run.kit)?.name;
+        Some(advice::takes(
+            kit,
+            &recommended.needs,
+            &recommended.questions,
+        ))
     }
 
     /// Takes over a yard file, or says all that is wrong with it and leaves everything as it was.
@@ -248,17 +323,11 @@ fn first_state(yard: &Yard) -> State {
         a.total_cmp(&b)
     });
     let middle = machines.get(machines.len().saturating_sub(1) / 2);
-    State {
-        machine: middle.map_or_else(String::new, |machine| machine.id.clone()),
-        implement: yard
-            .implements
-            .first()
-            .map_or_else(String::new, |implement| implement.id.clone()),
-        route: RouteId::MachineHydraulics,
-        settings: Settings::default(),
-        over: Control::OwnRelief,
-        units: UnitSystem::Metric,
-    }
+    let implement = yard.implements.first();
+    State::of(
+        middle.map_or_else(String::new, |machine| machine.id.clone()),
+        implement.map_or_else(String::new, |implement| implement.id.clone()),
+    )
 }
 
 /// The state that a link means in a yard, and what must be said about it.
@@ -288,11 +357,18 @@ fn read_link(yard: &Yard, fragment: &str) -> (State, Option<Notice>) {
         let missing = missing.into_iter().flatten().collect();
         return (state, Some(Notice::MissingFromYard(missing)));
     };
-    match linked.settings.check(machine) {
-        Ok(()) => (linked, None),
-        Err(faults) => (
+    let checks = [linked.settings.check(machine), linked.sheet.check(machine)];
+    let faults: Vec<_> = checks
+        .into_iter()
+        .filter_map(Result::err)
+        .flatten()
+        .collect();
+    match faults.as_slice() {
+        [] => (linked, None),
+        _ => (
             State {
                 settings: Settings::default(),
+                sheet: Sheet::default(),
                 ..linked
             },
             Some(Notice::BadSettings(faults)),

@@ -8,7 +8,7 @@ use std::cell::RefCell;
 use wasm_bindgen::JsValue;
 
 /// The one locale so far; it must be one that every browser knows, or the formatter throws.
-const LOCALE: &str = "en";
+pub const LOCALE: &str = "en";
 /// Formatters: from none to three digits after the point.
 const FORMATTERS: usize = 4;
 
@@ -38,6 +38,32 @@ fn formatter(digits: usize) -> Function {
         let _ = Reflect::set(&options, &key.into(), &digits);
     }
     Intl::NumberFormat::new(&Array::of1(&LOCALE.into()), &options).format()
+}
+
+/// An amount of money, in a currency where one is named: "1,250 €".
+pub fn money(amount: f64, currency: Option<&str>) -> String {
+    // Cents don't matter in a hundred.
+    let digits = if amount.abs() < 100.0 { 2 } else { 0 };
+    let Some(code) = currency else {
+        return fixed(amount, digits);
+    };
+    let options = Object::new();
+    for (key, value) in [
+        ("style", JsValue::from("currency")),
+        ("currency", code.into()),
+        ("minimumFractionDigits", (digits as f64).into()),
+        ("maximumFractionDigits", (digits as f64).into()),
+    ] {
+        // Setting a key of a fresh object has no way to fail.
+        let _ = Reflect::set(&options, &key.into(), &value);
+    }
+    // A code of three capital letters is all that the formatter asks for.
+    let format = Intl::NumberFormat::new(&Array::of1(&LOCALE.into()), &options).format();
+    format
+        .call1(&JsValue::UNDEFINED, &amount.into())
+        .ok()
+        .and_then(|text| text.as_string())
+        .unwrap_or_else(|| fixed(amount, digits))
 }
 
 /// Digits after the point that a quantity deserves, by its unit and size.
@@ -117,6 +143,14 @@ pub fn time(time: Time) -> String {
             fixed(rest, 0)
         ),
     }
+}
+
+/// A time of which whole hours are enough: "340 h".
+pub fn long_time(time: Time) -> String {
+    if time < Time::hours(10.0) {
+        return self::time(time);
+    }
+    format!("{}\u{a0}h", fixed(time.to_hours(), 0))
 }
 
 /// A range: "27.3 to 30.1 kW".

@@ -13,7 +13,8 @@ use crate::spread::{Axis, Corner, Spread};
 pub struct Budget {
     /// The engine's speed.
     pub speed: AngularSpeed,
-    /// Net power at that speed in the reference's air.
+    /// Net power at that speed in the reference's air: of the yard's engine, or of one with the power
+    /// that is set and its curve.
     pub net: Spread<Power>,
     /// The part that the site's air leaves, at most 1.
     pub air: f64,
@@ -49,9 +50,14 @@ impl Budget {
     ) -> Self {
         let speed = settings.engine_speed_for(machine);
         let engine = &machine.engine;
+        let net = engine.net_at(speed);
         Self {
             speed,
-            net: engine.net_at(speed),
+            net: match settings.engine_power {
+                None => net,
+                // P(n) = P_set·P_yard(n)/P_yard
+                Some(power) => net.moved_to(power * (net.likely / engine.net.likely)),
+            },
             air: engine.left_by_air(settings.altitude(), settings.air()),
             air_by_rule: engine.left_by_rule(settings.altitude(), settings.air()),
             driving: None,

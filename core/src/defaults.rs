@@ -54,6 +54,9 @@ pub fn coupler_drop() -> Spread<Pressure> {
     Spread::new(0.55, 0.8, 1.0, Source::CouplerTable).map(|part| most * part)
 }
 
+/// Part of its set pressure at which a relief valve begins to open.
+pub const RELIEF_OPENS: Spread<f64> = Spread::new(0.80, 0.90, 0.95, Source::CommonPractice);
+
 /// Rated flow of a coupler of size 12.5.
 pub fn coupler_flow() -> Flow {
     CouplerSize::Size12.rated().0

@@ -25,6 +25,8 @@
 
 pub mod budget;
 pub mod chain;
+pub mod choice;
+pub mod claims;
 pub mod compare;
 pub mod control;
 pub mod defaults;
@@ -38,8 +40,10 @@ pub mod implement;
 pub mod kit;
 pub mod machine;
 pub mod measure;
+pub mod money;
 pub mod physics;
 pub mod quantity;
+pub mod recommend;
 pub mod root;
 pub mod route;
 pub mod seat;
@@ -50,6 +54,7 @@ pub mod spread;
 pub mod stage;
 pub mod standing;
 pub mod state;
+pub mod survey;
 pub mod sweep;
 pub mod thermal;
 pub mod units;

@@ -12,6 +12,7 @@ use crate::quantity::{
 };
 use crate::spread::Spread;
 use crate::stage::gear::{Gear, GearRole};
+use crate::stage::valve::Valve;
 use crate::words::words;
 
 /// A tractor or a skid steer, checked.
@@ -271,6 +272,19 @@ pub struct Circuit {
     pub coupler_size: Option<Length>,
     /// Whether a third, pressureless line back to the tank is there.
     pub case_drain: Option<bool>,
+}
+
+impl Circuit {
+    /// The valve that lets its oil out.
+    pub fn open_valve(&self) -> Valve {
+        match self.supply {
+            Supply::LoadSensing => Valve::Margin(self.valve),
+            Supply::OpenCentre | Supply::PressureCompensated => Valve::Open {
+                drop: self.valve,
+                at: self.flow.likely,
+            },
+        }
+    }
 }
 
 /// A tank with or without a cooler.

@@ -1,12 +1,14 @@
 //! What the user has turned away from the yard's own figures, and within which limits.
 
 use crate::defaults;
-use crate::fault::{Fault, Rule};
+use crate::fault::Fault;
 use crate::implement::{Ground, Implement, Work};
-use crate::machine::{Circuit, Machine, Outlet};
+use crate::machine::{Circuit, Engine, Machine, Outlet};
 use crate::measure::{Amount, Swath};
 use crate::physics::oil::{Grade, Oil};
-use crate::quantity::{AngularSpeed, Density, Flow, Length, Pressure, Temperature, Velocity};
+use crate::quantity::{
+    AngularSpeed, Density, Flow, Length, Power, Pressure, Temperature, Velocity,
+};
 use crate::route::RouteId;
 use crate::route::part::{Part, circuit};
 use crate::yard::report::Report;
@@ -16,6 +18,8 @@ use crate::yard::report::Report;
 pub struct Settings {
     /// Engine speed.
     pub engine_speed: Option<AngularSpeed>,
+    /// The engine's net power at rated speed.
+    pub engine_power: Option<Power>,
     /// The machine's own hydraulics.
     pub own: OilSettings,
     /// The pump pack's.
@@ -62,6 +66,13 @@ pub const FLOW_LIMITS: (f64, f64) = (1.0, 400.0);
 /// judgement.
 pub const RELIEF_LIMITS: (f64, f64) = (20.0, 420.0);
 
+/// Least and most power of an engine, kW, that can be set or stand in a yard file: this project's
+/// judgement.
+pub const ENGINE_POWER_LIMITS: (f64, f64) = (3.0, 600.0);
+/// Least and most power of a shaft, kW, that can stand in a yard file or on a sheet: this project's
+/// judgement.
+pub const SHAFT_POWER_LIMITS: (f64, f64) = (1.0, 600.0);
+
 /// Lowest and highest temperature of the oil that can be set, °C: this project's judgement. Below,
 /// a VG 46 oil hardly flows; above, seals suffer.
 pub const OIL_LIMITS: (f64, f64) = (-20.0, 100.0);
@@ -82,7 +93,14 @@ pub const DENSITY_LIMITS: (f64, f64) = (20.0, 2500.0);
 pub const JOB_LIMITS: (f64, f64) = (0.1, 1e7);
 
 /// A value at a limit may come through SI a last digit off.
-const LAST_DIGITS: f64 = 1e-9;
+pub(crate) const LAST_DIGITS: f64 = 1e-9;
+
+/// An engine's lowest and rated speed, rpm, as the yard file writes them, without the last digits
+/// of SI.
+pub(crate) fn engine_speed_limits(engine: &Engine) -> (f64, f64) {
+    let written = |speed: AngularSpeed| (speed.to_rpm() * 1e6).round() / 1e6;
+    (written(engine.lowest), written(engine.rated))
+}
 
 impl Settings {
     /// The engine speed that they mean for a machine.
@@ -153,77 +171,70 @@ impl Settings {
     /// Every value that is out of its range or isn't a number.
     pub fn check(&self, machine: &Machine) -> Result<(), Vec<Fault>> {
         let mut report = Report::default();
-        let mut within =
-            |path: &str, value: Option<f64>, (min, max): (f64, f64), unit, hint: &str| {
-                let rounding = max.abs().max(min.abs()) * LAST_DIGITS;
-                if let Some(value) = value
-                    && !(min - rounding..=max + rounding).contains(&value)
-                {
-                    let rule = Rule::Within { min, max, unit };
-                    report.add(path, value.to_string(), rule, hint);
-                }
-            };
-        let engine = &machine.engine;
-        // As the yard file writes them, without the last digits of SI.
-        let written = |speed: AngularSpeed| (speed.to_rpm() * 1e6).round() / 1e6;
-        let speeds = (written(engine.lowest), written(engine.rated));
-        within(
+        report.within(
             "engine_speed",
             self.engine_speed.map(AngularSpeed::to_rpm),
-            speeds,
+            engine_speed_limits(&machine.engine),
             "rpm",
             "The engine can't work there: choose a speed between its lowest and its rated one.",
         );
-        within(
+        report.within(
+            "engine_power",
+            self.engine_power.map(Power::to_kilowatts),
+            ENGINE_POWER_LIMITS,
+            "kW",
+            "Take the net power at rated speed; 1 mechanical hp is 0.7457 kW.",
+        );
+        report.within(
             "oil",
             self.oil.map(Temperature::to_celsius),
             OIL_LIMITS,
             "°C",
             "Oil of this kind isn't worked with there.",
         );
-        within(
+        report.within(
             "altitude",
             self.altitude.map(Length::to_metres),
             ALTITUDE_LIMITS,
             "m",
             "Take the height above the sea.",
         );
-        within(
+        report.within(
             "air",
             self.air.map(Temperature::to_celsius),
             AIR_LIMITS,
             "°C",
             "Nobody works in such air.",
         );
-        within(
+        report.within(
             "ground_speed",
             self.ground_speed.map(Velocity::to_kilometres_per_hour),
             GROUND_SPEED_LIMITS,
             "km/h",
             "Take the speed at work, not on the road.",
         );
-        within(
+        report.within(
             "slope",
             self.slope,
             SLOPE_LIMITS,
             "",
             "Rise over run: 0.1 for 10 %. Steeper ground needs another machine.",
         );
-        within(
+        report.within(
             "depth",
             self.depth.map(Length::to_metres),
             DEPTH_LIMITS,
             "m",
             "Take the depth of what is worked.",
         );
-        within(
+        report.within(
             "density",
             self.density.map(Density::to_kilograms_per_cubic_metre),
             DENSITY_LIMITS,
             "kg/m³",
             "Fresh snow weighs about 100, wet soil about 1800.",
         );
-        within(
+        report.within(
             "job",
             self.job.map(|job| match job {
                 Amount::Mass(mass) => mass.to_tonnes(),
@@ -234,14 +245,14 @@ impl Settings {
             "Tonnes, square metres, cubic metres or metres.",
         );
         for (name, oil) in [("own", &self.own), ("pack", &self.pack)] {
-            within(
+            report.within(
                 &format!("{name}.flow"),
                 oil.flow.map(Flow::to_litres_per_minute),
                 FLOW_LIMITS,
                 "L/min",
                 "No pump for this job has such a flow.",
             );
-            within(
+            report.within(
                 &format!("{name}.relief"),
                 oil.relief.map(Pressure::to_bar),
                 RELIEF_LIMITS,

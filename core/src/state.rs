@@ -2,17 +2,24 @@
 //!
 //! A link is the URL-safe base64 of: one version byte, the postcard form of that version's frozen
 //! struct, and a CRC-32 of both. Numbers are in rpm, L/min, bar, °C,
-//! m, km/h and SI units of a job's measure.
+//! m, km/h and SI units of a job's measure; prices in the user's currency.
 
+use crate::choice::{EVEN, Weight, Weights};
+use crate::claims::{Rating, Sheet, Taken};
 use crate::control::Control;
 use crate::implement::Ground;
 use crate::machine::Outlet;
 use crate::measure::{Amount, Measure};
+use crate::money::{Prices, RoutePrices, is_price};
 use crate::physics::oil::Grade;
-use crate::quantity::{AngularSpeed, Density, Flow, Length, Pressure, Temperature, Velocity};
+use crate::quantity::{
+    AngularSpeed, Density, Flow, Length, Power, Pressure, Temperature, Velocity,
+};
 use crate::route::RouteId;
 use crate::settings::{OilSettings, Settings};
+use crate::standing::Standing;
 use crate::units::UnitSystem;
+use crate::yard::is_currency;
 use base64::Engine as _;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use serde::{Deserialize, Serialize};
@@ -32,6 +39,16 @@ pub struct State {
     pub over: Control,
     /// The reader's units.
     pub units: UnitSystem,
+    /// Identifier of the machine to hold beside the first.
+    pub beside: Option<String>,
+    /// The standing of which is told what it would take.
+    pub wished: Standing,
+    /// What matters to the user.
+    pub weights: Weights,
+    /// Prices beside the yard's.
+    pub prices: Prices,
+    /// What a sheet says that is held against the machine.
+    pub sheet: Sheet,
 }
 
 /// Why a link can't be read.
@@ -46,7 +63,7 @@ pub enum LinkFault {
 }
 
 /// The version that links are written in.
-const VERSION: u8 = 2;
+const VERSION: u8 = 3;
 /// The longest link that is looked at, in characters.
 pub const LONGEST_LINK: usize = 2_000;
 /// Bytes of the check sum at the end.
@@ -85,10 +102,73 @@ struct LinkV2 {
     economy: bool,
 }
 
+/// Version 3: frozen. What version 2 has, and what leads to the sale.
+#[derive(Serialize, Deserialize)]
+struct LinkV3 {
+    second: LinkV2,
+    engine_kw: Option<f64>,
+    beside: Option<String>,
+    wished: u8,
+    weights: [u8; 5],
+    currency: Option<String>,
+    hour: Option<f64>,
+    /// Place in [`price_places`] and price.
+    prices: Vec<(u8, f64)>,
+    sheet: Option<LinkedSheet>,
+}
+
+/// A sheet of version 3: frozen.
+#[derive(Serialize, Deserialize)]
+struct LinkedSheet {
+    l_min: Option<f64>,
+    bar: Option<f64>,
+    hydraulic_kw: Option<f64>,
+    taken: Option<u8>,
+    engine_rpm: Option<f64>,
+    engine_kw: Option<f64>,
+    rating: Option<u8>,
+    pto_kw: Option<f64>,
+}
+
+/// The standings that can be wished, in the order of their numbers in a link.
+pub const WISHED: [Standing; 3] = [Standing::Ample, Standing::Enough, Standing::Slower];
+
+/// Every price beside that of an hour, in the order of their numbers in a link.
+fn price_places(prices: &mut Prices) -> impl Iterator<Item = &mut Option<f64>> {
+    let Prices {
+        routes, machines, ..
+    } = prices;
+    let of_routes = routes.iter_mut().flat_map(
+        |RoutePrices {
+             kit,
+             variant,
+             fitting,
+         }| [kit, variant, fitting],
+    );
+    of_routes.chain(machines)
+}
+
 /// The units in the order of their numbers in a link.
 const UNITS: [UnitSystem; 2] = [UnitSystem::Metric, UnitSystem::Us];
 
 impl State {
+    /// With nothing else chosen yet.
+    pub fn of(machine: String, implement: String) -> Self {
+        Self {
+            machine,
+            implement,
+            route: RouteId::MachineHydraulics,
+            settings: Settings::default(),
+            over: Control::OwnRelief,
+            units: UnitSystem::Metric,
+            beside: None,
+            wished: Standing::Enough,
+            weights: EVEN,
+            prices: Prices::default(),
+            sheet: Sheet::default(),
+        }
+    }
+
     /// The link's fragment, without the number sign.
     pub fn to_link(&self) -> String {
         let Settings {
@@ -107,6 +187,7 @@ impl State {
             depth,
             density,
             job,
+            engine_power,
         } = self.settings;
         let first = LinkV1 {
             machine: self.machine.clone(),
@@ -135,6 +216,21 @@ impl State {
             job: job.map(|job| (number(Measure::ALL, job.measure()), job.to_si())),
             economy,
         };
+        let mut prices = self.prices.clone();
+        let priced = (0..).zip(price_places(&mut prices));
+        let link = LinkV3 {
+            second: link,
+            engine_kw: engine_power.map(Power::to_kilowatts),
+            beside: self.beside.clone(),
+            wished: number(&WISHED, self.wished),
+            weights: self.weights.map(|weight| number(Weight::ALL, weight)),
+            currency: self.prices.currency.clone(),
+            hour: self.prices.hour,
+            prices: priced
+                .filter_map(|(place, price)| Some((place, (*price)?)))
+                .collect(),
+            sheet: write_sheet(&self.sheet),
+        };
         let mut bytes = vec![VERSION];
         // Writing plain fields to memory has no way to fail.
         bytes.extend(postcard::to_allocvec(&link).unwrap_or_default());
@@ -159,7 +255,8 @@ impl State {
         }
         match body.split_first() {
             Some((1, fields)) => whole(fields).and_then(read_v1).ok_or(damaged),
-            Some((&VERSION, fields)) => whole(fields).and_then(read_v2).ok_or(damaged),
+            Some((2, fields)) => whole(fields).and_then(read_v2).ok_or(damaged),
+            Some((&VERSION, fields)) => whole(fields).and_then(read_v3).ok_or(damaged),
             Some((&newer, _)) if newer > VERSION => Err(LinkFault::Newer(newer)),
             _ => Err(damaged),
         }
@@ -179,6 +276,65 @@ fn listed<T: Copy>(list: &[T], number: Option<u8>) -> Option<Option<T>> {
         None => Some(None),
         Some(number) => list.get(usize::from(number)).map(|item| Some(*item)),
     }
+}
+
+fn read_v3(link: LinkV3) -> Option<State> {
+    let state = read_v2(link.second)?;
+    let listed_weight = |number: u8| Weight::ALL.get(usize::from(number)).copied();
+    let mut weights = EVEN;
+    for (weight, number) in weights.iter_mut().zip(link.weights) {
+        *weight = listed_weight(number)?;
+    }
+    let mut prices = Prices {
+        currency: link.currency.filter(|code| is_currency(code)),
+        hour: link.hour.filter(|price| is_price(*price)),
+        ..Prices::default()
+    };
+    for (place, price) in link.prices {
+        *price_places(&mut prices).nth(place.into())? = Some(price).filter(|it| is_price(*it));
+    }
+    Some(State {
+        settings: Settings {
+            engine_power: link.engine_kw.map(Power::kilowatts),
+            ..state.settings
+        },
+        sheet: match link.sheet {
+            None => Sheet::default(),
+            Some(sheet) => read_sheet(&sheet)?,
+        },
+        beside: link.beside,
+        wished: *WISHED.get(usize::from(link.wished))?,
+        weights,
+        prices,
+        ..state
+    })
+}
+
+/// A sheet that says nothing takes no room.
+fn write_sheet(sheet: &Sheet) -> Option<LinkedSheet> {
+    (*sheet != Sheet::default()).then(|| LinkedSheet {
+        l_min: sheet.flow.map(Flow::to_litres_per_minute),
+        bar: sheet.pressure.map(Pressure::to_bar),
+        hydraulic_kw: sheet.hydraulic.map(Power::to_kilowatts),
+        taken: sheet.taken.map(|taken| number(Taken::ALL, taken)),
+        engine_rpm: sheet.engine_speed.map(AngularSpeed::to_rpm),
+        engine_kw: sheet.engine.map(Power::to_kilowatts),
+        rating: sheet.rating.map(|rating| number(Rating::ALL, rating)),
+        pto_kw: sheet.pto.map(Power::to_kilowatts),
+    })
+}
+
+fn read_sheet(link: &LinkedSheet) -> Option<Sheet> {
+    Some(Sheet {
+        flow: link.l_min.map(Flow::litres_per_minute),
+        pressure: link.bar.map(Pressure::bar),
+        hydraulic: link.hydraulic_kw.map(Power::kilowatts),
+        taken: listed(Taken::ALL, link.taken)?,
+        engine_speed: link.engine_rpm.map(AngularSpeed::rpm),
+        engine: link.engine_kw.map(Power::kilowatts),
+        rating: listed(Rating::ALL, link.rating)?,
+        pto: link.pto_kw.map(Power::kilowatts),
+    })
 }
 
 fn read_v2(link: LinkV2) -> Option<State> {
@@ -208,8 +364,6 @@ fn read_v2(link: LinkV2) -> Option<State> {
 fn read_v1(link: LinkV1) -> Option<State> {
     let outlet = listed(Outlet::ALL, link.outlet)?;
     Some(State {
-        machine: link.machine,
-        implement: link.implement,
         route: *RouteId::ALL.get(usize::from(link.route))?,
         settings: Settings {
             engine_speed: link.engine_rpm.map(AngularSpeed::rpm),
@@ -227,6 +381,7 @@ fn read_v1(link: LinkV1) -> Option<State> {
         },
         over: *Control::ALL.get(usize::from(link.over))?,
         units: *UNITS.get(usize::from(link.units))?,
+        ..State::of(link.machine, link.implement)
     })
 }
 

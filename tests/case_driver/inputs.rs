@@ -72,10 +72,16 @@ impl<'a> Point<'a> {
 
     /// A name.
     pub fn text(&self, name: &str) -> Result<&'a str, Problem> {
+        self.text_if_any(name)?
+            .ok_or_else(|| format!("{name} is missing"))
+    }
+
+    /// The same, where it is there.
+    pub fn text_if_any(&self, name: &str) -> Result<Option<&'a str>, Problem> {
         match self.find(|key| key == name) {
-            Some((_, Input::Text(text))) => Ok(text),
+            Some((_, Input::Text(text))) => Ok(Some(text)),
             Some(_) => Err(format!("{name} must be a name")),
-            None => Err(format!("{name} is missing")),
+            None => Ok(None),
         }
     }
 

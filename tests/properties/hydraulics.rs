@@ -234,10 +234,10 @@ fn plain_kw(it: (&MachineEntry, &ImplementEntry, &KitEntry), settings: &Settings
     let highest = from;
     let mut best = at_bar(it, settings, rpm, highest).kw;
     let (mut centre, mut reach) = (0.5 * highest, 0.5 * highest);
-    const POINTS: i32 = 500;
-    for _ in 0..7 {
-        let nearby = (-POINTS..=POINTS)
-            .map(|place| (centre + reach * f64::from(place) / f64::from(POINTS)).min(highest))
+    // The most may lie in a narrow place, so the first points stand close.
+    for points in [1500, 500, 500, 500, 500, 500, 500] {
+        let nearby = (-points..=points)
+            .map(|place| (centre + reach * f64::from(place) / f64::from(points)).min(highest))
             .map(|bar| (at_bar(it, settings, rpm, bar).kw, bar));
         let (kw, bar) = nearby
             .max_by(|a, b| a.0.total_cmp(&b.0))

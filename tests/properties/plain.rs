@@ -101,6 +101,10 @@ pub fn left_kw(
 ) -> f64 {
     let metres = settings.altitude.map_or(0.0, |it| it.to_metres());
     let celsius = settings.air.map_or(15.0, |it| it.to_celsius());
-    let net = net_kw_at(&machine.engine, rpm) * left_by_air(&machine.engine, metres, celsius);
+    // P = P_set·P(n)/P(n_r)
+    let set = settings.engine_power.map_or(1.0, |power| {
+        power.to_kilowatts() / net_kw_at(&machine.engine, machine.engine.rated_rpm)
+    });
+    let net = set * net_kw_at(&machine.engine, rpm) * left_by_air(&machine.engine, metres, celsius);
     (net - driving_kw(machine, implement, settings)).max(0.0)
 }

@@ -1,5 +1,7 @@
 //! The usual cautions, paraphrased from public guidance, and what the figures take for granted.
 
+use farend_core::route::RouteId;
+
 /// What the cautions are for.
 pub const LEAD: &str = "Shafts and oil under pressure maim and kill. These reminders replace \
     neither the manuals of machine and implement, nor local rules, nor training.";
@@ -13,7 +15,7 @@ pub struct Caution {
 }
 
 /// For every route with a shaft.
-pub const SHAFTS: &[Caution] = &[
+const SHAFTS: &[Caution] = &[
     Caution {
         text: "Every guard in place, on the shaft and at both ends. Nobody rides along.",
         source: "29 CFR 1928.57; NIOSH 2004-101",
@@ -31,7 +33,7 @@ pub const SHAFTS: &[Caution] = &[
 ];
 
 /// For every route with oil.
-pub const OIL: &[Caution] = &[
+const OIL: &[Caution] = &[
     Caution {
         text: "Let trapped pressure off before you open a coupler or a hose.",
         source: "extension farm-safety advice on hydraulics",
@@ -49,7 +51,7 @@ pub const OIL: &[Caution] = &[
 ];
 
 /// For every route.
-pub const ALL: &[Caution] = &[
+const ALL: &[Caution] = &[
     Caution {
         text: "Carry a load low; an implement in front takes weight off the rear axle: ballast as \
                the manual says.",
@@ -60,6 +62,13 @@ pub const ALL: &[Caution] = &[
         source: "common practice, no source",
     },
 ];
+
+/// Those for a route.
+pub fn of_route(route: RouteId) -> impl Iterator<Item = &'static Caution> {
+    let shafts = if route.has_pto() { SHAFTS } else { &[] };
+    let oil = if route.needs_oil() { OIL } else { &[] };
+    shafts.iter().chain(oil).chain(ALL)
+}
 
 /// What the figures take for granted.
 pub const ASSUMED: &[&str] = &[

@@ -55,6 +55,27 @@ pub const CURVE_RANGE: &str = "low to high";
 pub const CURVE_NEED: &str = "need";
 pub const DELIVERED: &str = "Delivered";
 
+pub const ENTER: &str = "Enter a number, or leave it empty:";
+pub const VERSION: &str = "Version";
+pub const DECIDING_HEADING: &str = "Before you decide";
+pub const FIT: &str = "Can it be hooked up?";
+pub const FITS: &str = "What fits";
+pub const QUESTIONS: &str = "To ask before anything is bought, over all routes";
+pub const CHOOSE: &str = "Where it sits, and what matters to you";
+pub const SEAT: &str = "Place";
+pub const AT_WORK: &str = "At work";
+pub const HOOKUP: &str = "To hook up";
+pub const USUALLY: &str = "usually";
+pub const STANDING_FOR_GOOD: &str = "For good";
+pub const POINTS: &str = "Points";
+pub const FOR_POWER: &str = "for power";
+pub const FOR_WISHES: &str = "for what matters";
+pub const NOT_WEIGHED: &str = "not weighed";
+pub const POINTS_NOTE: &str = "Power: 6 points for Ample, 5 for Enough, 2 for Slower; below that, \
+    and where something stops it, a route isn't weighed. Each thing that matters adds up to 1 \
+    point, or 2 where it matters much. Cost counts once every price is known. Oil that gets too \
+    hot leaves no better than Slower until it is cooled. The points are this project's judgement.";
+
 pub const DRIVING_AND_MATERIAL: &str = "Driving and material";
 pub const SITE_AND_OIL: &str = "Site and oil";
 pub const REAR_PTO: &str = "Rear PTO";

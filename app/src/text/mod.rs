@@ -1,10 +1,16 @@
 //! Everything that the page says. No other file holds words for people.
 
+pub mod advice;
+pub mod beside;
 pub mod cautions;
+pub mod claims;
+pub mod cost;
+pub mod fit;
 pub mod labels;
 pub mod notices;
 pub mod reasons;
 pub mod sentences;
+pub mod sheet;
 
 /// Joins with commas and a last "and".
 pub fn list(items: &[String]) -> String {

@@ -1,11 +1,11 @@
-//! The answer in words, made from the results.
+//! Results in words.
 
 use super::{capital, labels, list, reasons};
 use crate::number;
 use farend_core::budget::Budget;
 use farend_core::compare::{Comparison, Outcome, Run};
-use farend_core::implement::{Implement, Work};
-use farend_core::machine::{Machine, Pto};
+use farend_core::implement::Work;
+use farend_core::machine::Pto;
 use farend_core::quantity::{Length, Power, Temperature, Time};
 use farend_core::route::RouteId;
 use farend_core::sensitivity::Influence;
@@ -14,35 +14,6 @@ use farend_core::stage::StagePhysics;
 use farend_core::standing::Verdict;
 use farend_core::thermal::{HOTTEST, Heat};
 use farend_core::units::{Quantity, UnitSystem};
-
-/// The answer: which route brings most, how much of the engine that is, and how it fares.
-pub fn answer(
-    machine: &Machine,
-    implement: &Implement,
-    all: &Comparison,
-    units: UnitSystem,
-) -> String {
-    let Some((route, run)) = all.ranked().into_iter().next() else {
-        return format!(
-            "{} on the {}: nothing in this yard can drive it.",
-            short(&implement.name),
-            short(&machine.name)
-        );
-    };
-    format!(
-        "{} on the {}: {} brings most, {} of the engine's {}, {} the {} that the job needs: {}, \
-         {}.",
-        short(&implement.name),
-        short(&machine.name),
-        labels::the_route(route),
-        number::power(run.delivered.likely, units),
-        number::power(all.budget.net.likely, units),
-        times(run.verdict.ratio),
-        number::power(all.need.likely, units),
-        labels::standing(run.verdict.likely),
-        labels::at_work(run.verdict.likely),
-    )
-}
 
 /// How the route with oil compares, where the best one is a shaft.
 pub fn contrast(all: &Comparison, units: UnitSystem) -> Option<String> {
@@ -63,15 +34,6 @@ pub fn contrast(all: &Comparison, units: UnitSystem) -> Option<String> {
         labels::the_route(*best),
         number::fixed(ratio, 1),
     ))
-}
-
-/// A ratio to the need, for "… the 20 kW that the job needs".
-fn times(ratio: f64) -> String {
-    if ratio < 0.995 {
-        format!("{} of", number::percent(ratio))
-    } else {
-        format!("{} times", number::fixed(ratio, 2))
-    }
 }
 
 /// A name up to its first comma, as people say it.

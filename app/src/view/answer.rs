@@ -1,8 +1,8 @@
-//! The answer in one sentence.
+//! The answer: which route to take, in one sentence, with its reasons.
 
 use crate::model::Model;
 use crate::rest::AfterRest;
-use crate::text::sentences;
+use crate::text::{advice, sentences, sheet};
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -13,16 +13,18 @@ const REST: Duration = Duration::from_millis(500);
 #[component]
 pub fn Answer() -> impl IntoView {
     let model = Model::of_page();
-    let answer = Memo::new(move |_| {
-        let (machine, implement) = (model.machine.read(), model.implement.read());
-        let all = model.comparison.read();
-        match (machine.as_ref(), implement.as_ref(), all.as_ref()) {
-            (Some(machine), Some(implement), Some(all)) => {
-                sentences::answer(machine, implement, all, model.units.get())
-            }
-            _ => String::new(),
-        }
-    });
+    let answer = Memo::new(move |_| model.answer());
+    let reasons = move || {
+        let recommended = model.recommendation.read();
+        let reasons = recommended.as_ref()?.reasons.iter();
+        let items = reasons.map(|reason| view! { <li>{advice::reason(reason)}</li> });
+        Some(items.collect_view())
+    };
+    let drawbacks = move || {
+        let recommended = model.recommendation.read();
+        advice::drawbacks(&recommended.as_ref()?.drawbacks)
+    };
+    let takes = move || model.takes();
     let contrast = move || {
         let all = model.comparison.read();
         sentences::contrast(all.as_ref()?, model.units.get())
@@ -41,7 +43,20 @@ pub fn Answer() -> impl IntoView {
     view! {
         <section class="answer">
             <h2 data-testid="answer">{answer}</h2>
+            <ul class="reasons" data-testid="reasons">
+                {reasons}
+            </ul>
+            <p data-testid="drawbacks">{drawbacks}</p>
+            <p data-testid="takes">{takes}</p>
             <p data-testid="contrast">{contrast}</p>
+            <button
+                type="button"
+                class="take-home-button"
+                data-testid="take-home"
+                on:click=move |_| model.taking_home.set(true)
+            >
+                {sheet::OPEN}
+            </button>
             <p class="hidden" role="status" data-testid="spoken">
                 {spoken}
             </p>

@@ -21,7 +21,9 @@ fn across(part: f64) -> String {
 fn scale(model: Model) -> Option<Power> {
     let machine = model.machine.read();
     let need = model.comparison.read().as_ref()?.need;
-    Some(machine.as_ref()?.engine.net.likely.max(need.high) * 1.02)
+    let set = model.settings.get().engine_power;
+    let engine = set.unwrap_or(machine.as_ref()?.engine.net.likely);
+    Some(engine.max(need.high) * 1.02)
 }
 
 /// The six bars with their key and table.

@@ -1,7 +1,7 @@
 //! The usual cautions for the open route, and what the figures take for granted.
 
 use crate::model::Model;
-use crate::text::cautions::{ALL, ASSUMED, Caution, LEAD, OIL, SHAFTS};
+use crate::text::cautions::{ASSUMED, Caution, LEAD, of_route};
 use crate::text::labels;
 use leptos::prelude::*;
 
@@ -9,17 +9,7 @@ use leptos::prelude::*;
 #[component]
 pub fn Cautions() -> impl IntoView {
     let model = Model::of_page();
-    let shown = move || {
-        let route = model.route.get();
-        let shafts = if route.has_pto() { SHAFTS } else { &[] };
-        let oil = if route.needs_oil() { OIL } else { &[] };
-        shafts
-            .iter()
-            .chain(oil)
-            .chain(ALL)
-            .map(caution)
-            .collect_view()
-    };
+    let shown = move || of_route(model.route.get()).map(caution).collect_view();
     view! {
         <section class="cautions" data-testid="cautions">
             <h2>{labels::CAUTIONS_HEADING}</h2>

@@ -1,6 +1,7 @@
 //! For those who want to know more of the open route: its work, its oil's heat, what is uncertain.
 //! Each part is worked out only while it's open.
 
+use super::fold::Fold;
 use super::sources::Sources;
 use super::work::Work;
 use crate::model::Model;
@@ -35,22 +36,6 @@ pub fn Deeper(heat: Memo<Option<Heat>>) -> impl IntoView {
                 <Sources />
             </Fold>
         </section>
-    }
-}
-
-/// A part that is there only while it's open.
-#[component]
-fn Fold(name: &'static str, title: &'static str, children: ChildrenFn) -> impl IntoView {
-    let open = RwSignal::new(false);
-    let follow = move |event| {
-        let details: web_sys::HtmlDetailsElement = event_target(&event);
-        open.set(details.open());
-    };
-    view! {
-        <details class="more" data-testid=name on:toggle=follow>
-            <summary>{title}</summary>
-            <Show when=move || open.get()>{children()}</Show>
-        </details>
     }
 }
 

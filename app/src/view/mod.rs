@@ -2,11 +2,20 @@
 
 mod answer;
 mod bars;
+mod beside;
 mod cautions;
 mod choices;
+mod choose;
+mod claims;
+mod code;
 mod control;
+mod cost;
 mod curve;
+mod deciding;
 mod deeper;
+mod entry;
+mod fit;
+mod fold;
 mod formula;
 mod header;
 mod ledger;
@@ -14,5 +23,6 @@ mod notice;
 pub mod page;
 mod radio;
 mod sources;
+mod take_home;
 mod what_if;
 mod work;

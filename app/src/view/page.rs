@@ -4,10 +4,12 @@ use super::answer::Answer;
 use super::bars::Bars;
 use super::cautions::Cautions;
 use super::choices::Choices;
+use super::deciding::Deciding;
 use super::deeper::Deeper;
 use super::header::Header;
 use super::ledger::LedgerView;
 use super::notice::NoticeBox;
+use super::take_home::TakeHome;
 use super::what_if::WhatIf;
 use crate::model::Model;
 use crate::{browser, link};
@@ -22,8 +24,9 @@ pub fn Page() -> impl IntoView {
     // The ledger and its unfolded part show the same.
     let heat = Memo::new(move |_| model.heat());
     view! {
+        <TakeHome />
         <Header />
-        <main>
+        <main class:covered=move || model.taking_home.get()>
             <NoticeBox />
             <Choices />
             <Answer />
@@ -32,6 +35,7 @@ pub fn Page() -> impl IntoView {
                 <WhatIf />
                 <LedgerView heat=heat />
             </div>
+            <Deciding />
             <Deeper heat=heat />
             <Cautions />
         </main>

@@ -1,63 +1,22 @@
 //! How the work goes by each route: how much an hour, how fast over the ground, how long.
 
 use crate::model::Model;
+use crate::model::work::first_job;
 use crate::number;
 use crate::text::{labels, sentences};
 use farend_core::measure::{Amount, Measure};
 use farend_core::route::RouteId;
 use farend_core::units::{Quantity, UnitSystem};
-use farend_core::work::{Progress, progress};
+use farend_core::work::Progress;
 use leptos::prelude::*;
-
-/// The job that stands there until one is entered: an amount that a person can picture.
-fn first_job(measure: Measure) -> Amount {
-    match measure {
-        Measure::Mass => Amount::of(measure, 10_000.0),
-        Measure::Area => Amount::of(measure, 1_000.0),
-        Measure::Volume => Amount::of(measure, 10.0),
-        Measure::Length => Amount::of(measure, 500.0),
-    }
-}
 
 /// The job and, by each route, how the work goes.
 #[component]
 pub fn Work() -> impl IntoView {
     let model = Model::of_page();
-    let measures = Memo::new(move |_| {
-        let work = model.implement.read().as_ref()?.work?;
-        let swath = model.settings.get().swath_for(&work);
-        let own = Amount::of(work.measure, 1.0);
-        let fits = |measure: &Measure| own.in_measure(*measure, &swath).is_some();
-        Some(
-            Measure::ALL
-                .iter()
-                .copied()
-                .filter(fits)
-                .collect::<Vec<_>>(),
-        )
-    });
-    let job = Memo::new(move |_| {
-        let measures = measures.get()?;
-        let set = model.settings.get().job;
-        let set = set.filter(|job| measures.contains(&job.measure()));
-        // Ground is what people know the size of.
-        let usual = [Measure::Area, Measure::Mass, Measure::Volume]
-            .into_iter()
-            .find(|measure| measures.contains(measure));
-        set.or_else(|| usual.or(measures.first().copied()).map(first_job))
-    });
-    let rows = Memo::new(move |_| {
-        let (machine, implement) = (model.machine.read(), model.implement.read());
-        let (machine, implement) = (machine.as_ref()?, implement.as_ref()?);
-        let mut settings = model.settings.get();
-        settings.job = job.get();
-        let all = RouteId::ALL.iter().filter_map(|route| {
-            let mut joined = model.joined(*route)?;
-            let progress = progress(&mut joined, machine, implement, &settings)?;
-            Some((*route, progress))
-        });
-        Some(all.collect::<Vec<_>>())
-    });
+    let measures = Memo::new(move |_| model.measures());
+    let job = Memo::new(move |_| model.job());
+    let rows = Memo::new(move |_| model.progress());
     view! {
         <Show
             when=move || measures.read().is_some()

@@ -303,13 +303,7 @@ impl Assembly {
         self.reservoir = circuit.reservoir;
         self.stages.extend(steering.map(Stage::Steering));
         self.divert(implement);
-        self.stages.push(Stage::Valve(match circuit.supply {
-            Supply::LoadSensing => Valve::Margin(circuit.valve),
-            Supply::OpenCentre | Supply::PressureCompensated => Valve::Open {
-                drop: circuit.valve,
-                at: circuit.flow.likely,
-            },
-        }));
+        self.stages.push(Stage::Valve(circuit.open_valve()));
     }
 
     fn kit_pump(&mut self, pump: &KitPump, implement: &Implement, settings: &Settings) {

@@ -1,6 +1,7 @@
 //! Collects faults.
 
 use crate::fault::{Fault, Rule};
+use crate::settings::LAST_DIGITS;
 use serde_json::Value;
 
 /// The faults found so far.
@@ -27,6 +28,24 @@ impl Report {
             rule,
             hint: hint.into(),
         });
+    }
+
+    /// Notes a number that is there and lies outside two limits, or isn't one.
+    pub fn within(
+        &mut self,
+        path: &str,
+        value: Option<f64>,
+        (min, max): (f64, f64),
+        unit: &'static str,
+        hint: &str,
+    ) {
+        let rounding = max.abs().max(min.abs()) * LAST_DIGITS;
+        if let Some(value) = value
+            && !(min - rounding..=max + rounding).contains(&value)
+        {
+            let rule = Rule::Within { min, max, unit };
+            self.add(path, value.to_string(), rule, hint);
+        }
     }
 
     /// Notes a value of the wrong type.

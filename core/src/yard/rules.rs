@@ -10,7 +10,8 @@ use crate::measure::Measure;
 use crate::physics::oil::Grade;
 use crate::route::RouteId;
 use crate::settings::{
-    DENSITY_LIMITS, DEPTH_LIMITS, FLOW_LIMITS, GROUND_SPEED_LIMITS, RELIEF_LIMITS,
+    DENSITY_LIMITS, DEPTH_LIMITS, ENGINE_POWER_LIMITS, FLOW_LIMITS, GROUND_SPEED_LIMITS,
+    RELIEF_LIMITS, SHAFT_POWER_LIMITS,
 };
 use crate::stage::gear::GearKind;
 use Shape::{Flag, Group, Id, Many, Number, OneOf, Text, Uncertain, Whole, Words};
@@ -85,7 +86,8 @@ const CASE_DRAIN: Field = optional(
     Flag,
     "Whether a third, pressureless line back to the tank is there.",
 );
-const SHAFT_POWER: Shape = about(1.0, 600.0, "kW");
+const SHAFT_POWER: Shape = about(SHAFT_POWER_LIMITS.0, SHAFT_POWER_LIMITS.1, "kW");
+const ENGINE_POWER: Shape = about(ENGINE_POWER_LIMITS.0, ENGINE_POWER_LIMITS.1, "kW");
 const ENGINE_SPEED: Shape = within(300.0, 5000.0, "rpm");
 const DRIVE_STEPS: Field = optional(
     "drive",
@@ -143,12 +145,12 @@ const MASS: Shape = within(20.0, 30_000.0, "kg");
 const ENGINE: &[Field] = &[
     optional(
         "net_kw",
-        about(3.0, 600.0, "kW"),
+        ENGINE_POWER,
         "Net power at rated speed; 1 mechanical hp is 0.7457 kW. Gross power is higher.",
     ),
     optional(
         "gross_kw",
-        about(3.0, 600.0, "kW"),
+        ENGINE_POWER,
         "Gross power at rated speed, only where no net power is known.",
     ),
     required(

@@ -1,6 +1,7 @@
 //! The core's calculations under the names that case files use.
 
 mod carrying;
+mod claims;
 mod defaults;
 mod demo;
 mod engine;
@@ -142,6 +143,7 @@ table! {
     work::demo_work;
     work::work_power;
     settings::settings;
+    claims::sheet;
 }
 
 impl<'de> Deserialize<'de> for Calculation {

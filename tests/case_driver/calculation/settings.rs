@@ -10,6 +10,7 @@ use farend_tests::quantity::Quantity;
 pub(super) fn given(point: &Point<'_>) -> Result<Settings, Problem> {
     Ok(Settings {
         economy: false,
+        engine_power: point.get_if_any("engine_power")?,
         engine_speed: point.get_if_any("engine_speed")?,
         own: OilSettings {
             flow: point.get_if_any("own_flow")?,

@@ -5,10 +5,11 @@ use farend_core::implement::{Ground, Implement};
 use farend_core::machine::{Machine, Outlet};
 use farend_core::measure::{Amount, Measure};
 use farend_core::physics::oil::Grade;
-use farend_core::quantity::{Density, Flow, Length, Pressure, Temperature, Velocity};
+use farend_core::quantity::{Density, Flow, Length, Power, Pressure, Temperature, Velocity};
 use farend_core::settings::{
-    AIR_LIMITS, ALTITUDE_LIMITS, DENSITY_LIMITS, DEPTH_LIMITS, FLOW_LIMITS, GROUND_SPEED_LIMITS,
-    JOB_LIMITS, OIL_LIMITS, OilSettings, RELIEF_LIMITS, SLOPE_LIMITS, Settings,
+    AIR_LIMITS, ALTITUDE_LIMITS, DENSITY_LIMITS, DEPTH_LIMITS, ENGINE_POWER_LIMITS, FLOW_LIMITS,
+    GROUND_SPEED_LIMITS, JOB_LIMITS, OIL_LIMITS, OilSettings, RELIEF_LIMITS, SLOPE_LIMITS,
+    Settings,
 };
 use proptest::option;
 use proptest::prelude::*;
@@ -18,6 +19,8 @@ use proptest::prelude::*;
 pub struct Turned {
     /// From the lowest to the rated speed.
     pub speed: Option<f64>,
+    /// The engine's net power as a multiple of the yard's.
+    pub engine_power: Option<f64>,
     /// The machine's own flow and relief, L/min and bar.
     pub own: (Option<f64>, Option<f64>),
     /// The pump pack's.
@@ -62,7 +65,7 @@ pub fn settings() -> BoxedStrategy<Turned> {
         )
     };
     (
-        option::of(0.0..=1.0_f64),
+        (option::of(0.0..=1.0_f64), option::of(log(0.5, 2.0))),
         oil(),
         oil(),
         option::of(OIL_LIMITS.0..=OIL_LIMITS.1),
@@ -76,10 +79,21 @@ pub fn settings() -> BoxedStrategy<Turned> {
         work(),
     )
         .prop_map(
-            |(speed, own, pack, oil, (outlet, economy), grade, site, driving, (layer, job))| {
+            |(
+                (speed, engine_power),
+                own,
+                pack,
+                oil,
+                (outlet, economy),
+                grade,
+                site,
+                driving,
+                (layer, job),
+            )| {
                 let (ground_speed, slope, ground) = driving;
                 Turned {
                     speed,
+                    engine_power,
                     own,
                     pack,
                     oil,
@@ -146,6 +160,12 @@ impl Turned {
             engine_speed: self
                 .speed
                 .map(|part| engine.lowest + (engine.rated - engine.lowest) * part),
+            engine_power: self.engine_power.map(|times| {
+                let [least, most] = [ENGINE_POWER_LIMITS.0, ENGINE_POWER_LIMITS.1];
+                (engine.net.likely * times)
+                    .max(Power::kilowatts(least))
+                    .min(Power::kilowatts(most))
+            }),
             own: oil(self.own),
             pack: oil(self.pack),
             oil: self.oil.map(Temperature::celsius),

@@ -1,0 +1,82 @@
+//! The job, and how the work goes by each route.
+
+use super::Model;
+use farend_core::machine::Machine;
+use farend_core::measure::{Amount, Measure};
+use farend_core::route::RouteId;
+use farend_core::route::part::{Hookup, assemble};
+use farend_core::settings::Settings;
+use farend_core::work::{Progress, progress};
+use leptos::prelude::*;
+
+/// The job that stands there until one is entered: an amount that a person can picture.
+pub fn first_job(measure: Measure) -> Amount {
+    match measure {
+        Measure::Mass => Amount::of(measure, 10_000.0),
+        Measure::Area => Amount::of(measure, 1_000.0),
+        Measure::Volume => Amount::of(measure, 10.0),
+        Measure::Length => Amount::of(measure, 500.0),
+    }
+}
+
+impl Model {
+    /// The measures in which a job can be given, where anything is known of the work.
+    pub fn measures(self) -> Option<Vec<Measure>> {
+        let work = self.implement.read().as_ref()?.work?;
+        let swath = self.settings.get().swath_for(&work);
+        let own = Amount::of(work.measure, 1.0);
+        let fits = |measure: &Measure| own.in_measure(*measure, &swath).is_some();
+        Some(Measure::ALL.iter().copied().filter(fits).collect())
+    }
+
+    /// The job asked for, else a usual one.
+    pub fn job(self) -> Option<Amount> {
+        let measures = self.measures()?;
+        let set = self.settings.get().job;
+        let set = set.filter(|job| measures.contains(&job.measure()));
+        // Ground is what people know the size of.
+        let usual = [Measure::Area, Measure::Mass, Measure::Volume]
+            .into_iter()
+            .find(|measure| measures.contains(measure));
+        set.or_else(|| usual.or(measures.first().copied()).map(first_job))
+    }
+
+    /// How that job goes by each route that runs.
+    pub fn progress(self) -> Option<Vec<(RouteId, Progress)>> {
+        let machine = self.machine.read();
+        let settings = Settings {
+            job: self.job(),
+            ..self.settings.get()
+        };
+        let all = self.comparison.read();
+        let runs = all.as_ref()?.ranked();
+        let kit_of = |route: &RouteId| {
+            let (_, run) = runs.iter().find(|(other, _)| other == route)?;
+            Some(run.kit.as_str())
+        };
+        self.progress_on(machine.as_ref()?, &settings, kit_of)
+    }
+
+    /// How the work goes on a machine, with the kit that each route takes.
+    pub fn progress_on<'k>(
+        self,
+        machine: &Machine,
+        settings: &Settings,
+        kit_of: impl Fn(&RouteId) -> Option<&'k str>,
+    ) -> Option<Vec<(RouteId, Progress)>> {
+        let implement = self.implement.read();
+        let implement = implement.as_ref()?;
+        let yard = self.yard.read();
+        let all = RouteId::ALL.iter().filter_map(|route| {
+            let hookup = Hookup {
+                machine,
+                implement,
+                kit: Some(yard.kit(kit_of(route)?)?),
+                settings,
+            };
+            let mut joined = assemble(route.parts(), hookup).ok()?;
+            Some((*route, progress(&mut joined, machine, implement, settings)?))
+        });
+        Some(all.collect())
+    }
+}

@@ -1,0 +1,219 @@
+//! The same implement on two machines beside each other.
+
+use super::entry::NumberEntry;
+use crate::model::Model;
+use crate::number;
+use crate::text::{beside, cost, labels};
+use farend_core::compare::{Comparison, compare};
+use farend_core::machine::Machine;
+use farend_core::money::is_price;
+use farend_core::route::RouteId;
+use farend_core::settings::Settings;
+use farend_core::units::UnitSystem;
+use farend_core::work::Progress;
+use leptos::prelude::*;
+
+/// The choice of the other machine, and both side by side.
+#[component]
+pub fn Beside() -> impl IntoView {
+    let model = Model::of_page();
+    let choose = move |event| {
+        let id = event_target_value(&event);
+        let id = (!id.is_empty()).then_some(id);
+        model.state.update(|state| {
+            state.beside = id;
+            state.prices.machines[1] = None;
+        });
+    };
+    let is = move |id: &str| model.state.read().beside.as_deref().unwrap_or_default() == id;
+    let options = move || {
+        let (yard, own) = (model.yard.read(), model.state.read().machine.clone());
+        let others = yard.machines.iter().filter(|machine| machine.id != own);
+        let option = |machine: &Machine| {
+            let id = machine.id.clone();
+            let chosen = is(&id);
+            view! { <option value=id prop:selected=chosen>{machine.name.clone()}</option> }
+        };
+        others.map(option).collect_view()
+    };
+    view! {
+        <label class="choice">
+            <span>{beside::OTHER}</span>
+            <select data-testid="beside-machine" on:change=choose>
+                <option value="" prop:selected=move || is("")>
+                    {beside::NONE}
+                </option>
+                {options}
+            </select>
+        </label>
+        {move || Pair::of(model).map(|pair| pair.view(model))}
+        <p class="fine">{beside::NOTE}</p>
+    }
+}
+
+/// Two machines with their results.
+struct Pair {
+    machines: [Machine; 2],
+    results: [Comparison; 2],
+    progress: [Vec<(RouteId, Progress)>; 2],
+}
+
+impl Pair {
+    fn of(model: Model) -> Option<Self> {
+        let own = model.machine.get()?;
+        let other = model
+            .yard
+            .read()
+            .machine(model.state.read().beside.as_ref()?)?
+            .clone();
+        let settings = model.settings.get();
+        // What was turned belongs to the first; place, driving and job are the same.
+        let settings = Settings {
+            engine_speed: None,
+            own: Settings::default().own,
+            pack: Settings::default().pack,
+            outlet: None,
+            engine_power: None,
+            job: model.job(),
+            ..settings
+        };
+        let implement = model.implement.get()?;
+        let kits = &model.yard.read().kits;
+        let of_other = compare(&other, &implement, kits, &settings).ok()?;
+        let of_own = model.comparison.get()?;
+        let progress = model.progress_on(&other, &settings, |route| {
+            Some(of_other.route(*route)?.run()?.kit.as_str())
+        });
+        Some(Self {
+            progress: [model.progress()?, progress?],
+            machines: [own, other],
+            results: [of_own, of_other],
+        })
+    }
+
+    fn view(self, model: Model) -> impl IntoView {
+        let units = model.units.get();
+        let rows: Vec<_> = RouteId::ALL
+            .iter()
+            .map(|route| {
+                let cells = [0, 1].map(|which| self.cell(which, *route, units));
+                let [own, other] = cells;
+                let names = self.names();
+                view! {
+                    <tr>
+                        <th scope="row">{labels::route(*route)}</th>
+                        <td data-label=names.0>{own}</td>
+                        <td data-label=names.1>{other}</td>
+                    </tr>
+                }
+            })
+            .collect();
+        let (own, other) = self.names();
+        view! {
+            <p class="summary" data-testid="beside-difference">
+                {self.difference(model, units)}
+            </p>
+            <div class="scroll" tabindex="0" role="region" aria-label=beside::TITLE>
+                <table data-testid="beside-table" class="stack">
+                    <thead>
+                        <tr>
+                            <th scope="col">{labels::ROUTE}</th>
+                            <th scope="col">{own}</th>
+                            <th scope="col">{other}</th>
+                        </tr>
+                    </thead>
+                    <tbody>{rows}</tbody>
+                </table>
+            </div>
+            <div class="wishes">
+                <MachinePrice which=0 name=self.names().0 />
+                <MachinePrice which=1 name=self.names().1 />
+            </div>
+        }
+    }
+
+    fn names(&self) -> (String, String) {
+        let [own, other] = &self.machines;
+        (own.name.clone(), other.name.clone())
+    }
+
+    fn time(&self, which: usize, route: RouteId) -> Option<String> {
+        let mut all = self.progress.get(which)?.iter();
+        let (_, progress) = all.find(|(other, _)| *other == route)?;
+        Some(number::time(progress.time?.likely?))
+    }
+
+    fn cell(&self, which: usize, route: RouteId, units: UnitSystem) -> String {
+        let run = self
+            .results
+            .get(which)
+            .and_then(|all| all.route(route)?.run());
+        let Some(run) = run else {
+            return labels::NO_FIT.to_owned();
+        };
+        let arrives = format!(
+            "{}: {}",
+            number::power(run.delivered.likely, units),
+            labels::standing(run.verdict.likely)
+        );
+        match self.time(which, route) {
+            Some(time) => format!("{arrives}; {} {time}", beside::JOB),
+            None => arrives,
+        }
+    }
+
+    fn difference(&self, model: Model, units: UnitSystem) -> Option<String> {
+        let [own, other] = &self.results;
+        let best = |all: &Comparison| {
+            let (route, run) = all.ranked().into_iter().next()?;
+            Some((route, run.delivered.likely))
+        };
+        let (own, other) = (best(own)?, best(other)?);
+        let hours = self.time(0, own.0).zip(self.time(1, other.0));
+        let names = self.names();
+        let currency = model.currency();
+        let [of_own, of_other] = [0, 1].map(|which| model.machine_price(which));
+        let price = of_other
+            .zip(of_own)
+            .map(|(other, own)| beside::price(other - own, currency.as_deref()));
+        Some(beside::difference(
+            (&names.0, own.1),
+            (&names.1, other.1),
+            hours,
+            price,
+            units,
+        ))
+    }
+}
+
+#[component]
+fn MachinePrice(which: usize, name: String) -> impl IntoView {
+    let model = Model::of_page();
+    let enter = Callback::new(move |price: Option<f64>| {
+        let fits = price.is_none_or(is_price);
+        if fits {
+            model.state.update(|state| {
+                if let Some(slot) = state.prices.machines.get_mut(which) {
+                    *slot = price;
+                }
+            });
+        }
+        fits
+    });
+    let value = Signal::derive(move || *model.state.read().prices.machines.get(which)?);
+    let hint = Signal::derive(move || {
+        let own = model.yard_machine_price(which);
+        own.map_or_else(String::new, number::plain)
+    });
+    view! {
+        <NumberEntry
+            id=format!("machine-price-{which}")
+            label=format!("{}, {name}", beside::PRICE)
+            unit=Signal::derive(move || model.currency().unwrap_or_default())
+            value=value
+            hint=hint
+            enter=enter
+            allowed=cost::PRICES
+        />
+    }
+}

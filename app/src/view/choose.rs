@@ -1,0 +1,130 @@
+//! Where each route puts the implement, what that means at work, and what matters to the user.
+
+use super::radio::radio;
+use crate::model::Model;
+use crate::number;
+use crate::text::{advice, fit, labels};
+use farend_core::choice::{Weighed, Weight, Wish};
+use farend_core::fit::gravest;
+use farend_core::implement::ImplementKind;
+use farend_core::survey::{Running, Surveyed};
+use leptos::prelude::*;
+
+/// The wishes, and the routes beside each other with their points.
+#[component]
+pub fn Choose() -> impl IntoView {
+    let model = Model::of_page();
+    let rows = move || {
+        let survey = model.survey.read();
+        let survey = survey.as_ref()?;
+        let kind = model.implement.read().as_ref()?.kind;
+        let weighed = |route| survey.weighed.iter().find(|it| it.route == route);
+        let rows = survey.routes.iter().filter_map(|surveyed| {
+            let running = surveyed.running.as_ref()?;
+            Some(row(surveyed, running, weighed(surveyed.route), kind))
+        });
+        Some(rows.collect_view())
+    };
+    view! {
+        <div class="wishes">
+            {Wish::ALL
+                .iter()
+                .enumerate()
+                .map(|(place, wish)| view! { <WishChoice wish=*wish place=place /> })
+                .collect_view()}
+        </div>
+        <div class="scroll" tabindex="0" role="region" aria-label=labels::CHOOSE>
+            <table data-testid="places" class="stack">
+                <thead>
+                    <tr>
+                        <th scope="col">{labels::ROUTE}</th>
+                        <th scope="col">{labels::SEAT}</th>
+                        <th scope="col">{labels::AT_WORK}</th>
+                        <th scope="col">{labels::HOOKUP}</th>
+                        <th scope="col">{labels::STANDING_FOR_GOOD}</th>
+                        <th scope="col">{labels::POINTS}</th>
+                    </tr>
+                </thead>
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+        <p class="fine">{labels::POINTS_NOTE}</p>
+    }
+}
+
+#[component]
+fn WishChoice(wish: Wish, place: usize) -> impl IntoView {
+    let model = Model::of_page();
+    let choice = move |weight: Weight| {
+        let chosen = move || model.state.read().weights.get(place) == Some(&weight);
+        let choose = move || {
+            model.state.update(|state| {
+                if let Some(slot) = state.weights.get_mut(place) {
+                    *slot = weight;
+                }
+            });
+        };
+        radio(
+            wish.word(),
+            weight.word(),
+            advice::weight(weight),
+            chosen,
+            choose,
+        )
+    };
+    view! {
+        <fieldset class="switch" data-testid=wish.word()>
+            <legend>{advice::wish(wish)}</legend>
+            {Weight::ALL.iter().copied().map(choice).collect_view()}
+        </fieldset>
+    }
+}
+
+fn row(
+    surveyed: &Surveyed,
+    running: &Running,
+    weighed: Option<&Weighed>,
+    kind: ImplementKind,
+) -> impl IntoView + use<> {
+    let seat = running.seat;
+    let mut means = vec![advice::view(seat.view())];
+    if advice::keeps_off_matters(kind) {
+        means.push(advice::drives_over(seat.drives_over(kind)));
+    }
+    means.push(advice::loader(seat.loader()));
+    let hookup = if running.hookup_known {
+        number::time(running.hookup)
+    } else {
+        format!("{} ({})", number::time(running.hookup), labels::USUALLY)
+    };
+    let points = match weighed {
+        Some(weighed) => points(weighed),
+        None => format!(
+            "{} ({})",
+            labels::NOT_WEIGHED,
+            fit::judgement(gravest(&surveyed.items)).to_lowercase()
+        ),
+    };
+    view! {
+        <tr data-testid=format!("place-{}", surveyed.route.word())>
+            <th scope="row">{labels::route(surveyed.route)}</th>
+            <td data-label=labels::SEAT>{advice::seat(seat)}</td>
+            <td data-label=labels::AT_WORK>{means.join("; ")}</td>
+            <td data-label=labels::HOOKUP>{hookup}</td>
+            <td data-label=labels::STANDING_FOR_GOOD>{labels::standing(running.for_good)}</td>
+            <td data-label=labels::POINTS>{points}</td>
+        </tr>
+    }
+}
+
+/// "7.3 = 5 + 1·1.0 + 0·0.5 …" would be read by nobody: the sum, and the two parts of it.
+fn points(weighed: &Weighed) -> String {
+    format!(
+        "{} ({} {}, {} {})",
+        number::fixed(weighed.points, 1),
+        number::fixed(weighed.power, 0),
+        labels::FOR_POWER,
+        number::fixed(weighed.points - weighed.power, 1),
+        labels::FOR_WISHES
+    )
+}

@@ -1,0 +1,237 @@
+//! What a sheet claims, held against itself and the machine; the honest figures by one press.
+
+use super::entry::NumberEntry;
+use super::radio::radio;
+use crate::model::Model;
+use crate::text::claims;
+use farend_core::claims::{Answer, Check, Rating, Sheet, SheetFigure, Taken, Weighed, weigh};
+use farend_core::quantity::{AngularSpeed, Flow, Power, Pressure};
+use farend_core::units::{Quantity, UnitSystem};
+use leptos::prelude::*;
+
+/// A sheet's number as a quantity, and put back into it.
+struct Figure {
+    name: SheetFigure,
+    of: fn(&Sheet) -> Option<Quantity>,
+    /// Any value of its kind.
+    kind: Quantity,
+    set: fn(&mut Sheet, Option<Quantity>),
+}
+
+/// A figure whose quantity is of one kind.
+macro_rules! figure {
+    ($name:ident, $kind:ident, $zero:expr, $field:ident) => {
+        Figure {
+            name: SheetFigure::$name,
+            of: |sheet| sheet.$field.map(Quantity::$kind),
+            kind: Quantity::$kind($zero),
+            set: |sheet, to| {
+                sheet.$field = match to {
+                    Some(Quantity::$kind(it)) => Some(it),
+                    _ => None,
+                };
+            },
+        }
+    };
+}
+
+const FIGURES: [Figure; 6] = [
+    figure!(Flow, Flow, Flow::ZERO, flow),
+    figure!(Pressure, Pressure, Pressure::ZERO, pressure),
+    figure!(Hydraulic, Power, Power::ZERO, hydraulic),
+    figure!(EngineSpeed, Speed, AngularSpeed::ZERO, engine_speed),
+    figure!(Engine, Power, Power::ZERO, engine),
+    figure!(Pto, Power, Power::ZERO, pto),
+];
+
+/// The sheet and what it comes to.
+#[component]
+pub fn Claims() -> impl IntoView {
+    let model = Model::of_page();
+    let taken_over = RwSignal::new(false);
+    let weighed = Memo::new(move |_| {
+        let machine = model.machine.read();
+        let sheet = model.state.read().sheet;
+        weigh(&sheet, machine.as_ref()?, &model.settings.get()).ok()
+    });
+    let answers = move || {
+        let empty = model.state.read().sheet == Sheet::default();
+        if empty {
+            return view! { <p>{claims::NOTHING}</p> }.into_any();
+        }
+        let weighed = weighed.read();
+        let units = model.units.get();
+        weighed
+            .as_ref()
+            .map(|weighed| answers(weighed, units))
+            .into_any()
+    };
+    let take_over = move |_| {
+        let honest = weighed.read().as_ref().map(|it| it.honest);
+        if let Some(honest) = honest {
+            let settings = honest.applied(model.settings.get_untracked());
+            taken_over.set(model.take_over(settings));
+        }
+    };
+    let clear = move |_| {
+        taken_over.set(false);
+        model.state.update(|state| state.sheet = Sheet::default());
+    };
+    view! {
+        <p>{claims::LEAD}</p>
+        <div class="wishes">
+            {FIGURES.iter().map(|figure| view! { <Entry figure=figure /> }).collect_view()}
+        </div>
+        <div class="wishes">
+            {either(
+                "taken",
+                claims::TAKEN,
+                Taken::ALL,
+                claims::taken,
+                Taken::word,
+                |sheet| &mut sheet.taken,
+            )}
+            {either(
+                "rating",
+                claims::RATING,
+                Rating::ALL,
+                claims::rating,
+                Rating::word,
+                |sheet| &mut sheet.rating,
+            )}
+        </div>
+        <div data-testid="claims-answers">{answers}</div>
+        <div class="tools">
+            <button type="button" data-testid="take-over" on:click=take_over>
+                {claims::TAKE_OVER}
+            </button>
+            <button type="button" data-testid="clear-sheet" on:click=clear>
+                {claims::CLEAR}
+            </button>
+        </div>
+        <p role="status" data-testid="taken-over">
+            {move || taken_over.get().then_some(claims::TAKEN_OVER)}
+        </p>
+    }
+}
+
+#[component]
+fn Entry(figure: &'static Figure) -> impl IntoView {
+    let model = Model::of_page();
+    let enter = Callback::new(move |entered: Option<f64>| {
+        let units = model.units.get_untracked();
+        let quantity = entered.map(|number| figure.kind.entered_in(units, number));
+        // What has no unit to be read in can't be entered.
+        if quantity == Some(None) {
+            return false;
+        }
+        let mut sheet = model.state.read_untracked().sheet;
+        (figure.set)(&mut sheet, quantity.flatten());
+        let fits = model.machine.with_untracked(|machine| {
+            machine
+                .as_ref()
+                .is_some_and(|machine| sheet.check(machine).is_ok())
+        });
+        if fits {
+            model.state.update(|state| state.sheet = sheet);
+        }
+        fits
+    });
+    let value = Signal::derive(move || {
+        let quantity = (figure.of)(&model.state.read().sheet)?;
+        Some(quantity.shown_in(model.units.get()).0)
+    });
+    let unit = Signal::derive(move || figure.kind.shown_in(model.units.get()).1.to_owned());
+    view! {
+        <NumberEntry
+            id=format!("sheet-{}", figure.name.word())
+            label=claims::figure(figure.name)
+            unit=unit
+            value=value
+            hint=""
+            enter=enter
+            allowed=claims::ALLOWED
+        />
+    }
+}
+
+/// One of two, or not said.
+fn either<T: Copy + PartialEq + Send + Sync + 'static>(
+    name: &'static str,
+    legend: &'static str,
+    all: &'static [T],
+    text: fn(T) -> &'static str,
+    word: fn(T) -> &'static str,
+    part: fn(&mut Sheet) -> &mut Option<T>,
+) -> impl IntoView {
+    let model = Model::of_page();
+    let choice = move |choice: Option<T>| {
+        let (id, label) = match choice {
+            Some(it) => (word(it), text(it)),
+            None => ("not_said", claims::NOT_SAID),
+        };
+        let chosen = move || *part(&mut { model.state.read().sheet }) == choice;
+        let choose = move || model.state.update(|state| *part(&mut state.sheet) = choice);
+        radio(name, id, label, chosen, choose)
+    };
+    let choices = core::iter::once(None).chain(all.iter().copied().map(Some));
+    view! {
+        <fieldset class="switch" data-testid=format!("sheet-{name}")>
+            <legend>{legend}</legend>
+            {choices.map(choice).collect_view()}
+        </fieldset>
+    }
+}
+
+/// The gravest first; what lacks figures last.
+fn answers(weighed: &Weighed, units: UnitSystem) -> impl IntoView + use<> {
+    let mut found: Vec<_> = weighed
+        .answers
+        .iter()
+        .filter_map(|(check, answer)| match answer {
+            Answer::Found(weight, finding) => Some((*check, *weight, *finding)),
+            Answer::Lacks(_) | Answer::NotForThisMachine => None,
+        })
+        .collect();
+    found.sort_by_key(|(_, weight, _)| core::cmp::Reverse(*weight));
+    let lines = found.into_iter().map(|(check, weight, finding)| {
+        view! {
+            <li data-testid=format!("claim-{}", check.word())>
+                <span class="judged" data-judgement=claims::weight(weight)>
+                    {claims::weight(weight)}
+                </span>
+                <span>
+                    <b>{claims::check(check)} ". "</b>
+                    {claims::finding(weight, &finding, units)}
+                </span>
+            </li>
+        }
+    });
+    let lacking: Vec<_> = weighed
+        .answers
+        .iter()
+        .filter_map(|(check, answer)| match answer {
+            Answer::Lacks(figures) => Some(lack(*check, figures)),
+            Answer::Found(..) | Answer::NotForThisMachine => None,
+        })
+        .collect();
+    view! {
+        <ul class="fit">{lines.collect_view()}</ul>
+        {(!lacking.is_empty())
+            .then(|| {
+                view! {
+                    <h3>{claims::ASKED}</h3>
+                    <ul class="list">{lacking}</ul>
+                }
+            })}
+    }
+}
+
+fn lack(check: Check, figures: &[SheetFigure]) -> impl IntoView + use<> {
+    view! {
+        <li>
+            {claims::lacks(figures)} " "
+            <span class="part">"(" {claims::check(check).to_lowercase()} ")"</span>
+        </li>
+    }
+}

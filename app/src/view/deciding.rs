@@ -1,0 +1,42 @@
+//! From the answer to the sale: whether it can be hooked up, where it sits, what matters.
+
+use super::beside::Beside;
+use super::choose::Choose;
+use super::claims::Claims;
+use super::cost::Cost;
+use super::fit::Fit;
+use super::fold::Fold;
+use crate::model::Model;
+use crate::text::{beside, claims, cost, fit, labels};
+use leptos::prelude::*;
+
+/// The parts, each folded.
+#[component]
+pub fn Deciding() -> impl IntoView {
+    let model = Model::of_page();
+    let count = Signal::derive(move || {
+        let survey = model.survey.read();
+        let open = survey.as_ref().and_then(|it| it.route(model.route.get()));
+        open.map_or_else(String::new, |open| fit::count(&open.items))
+    });
+    view! {
+        <section class="deeper">
+            <h2>{labels::DECIDING_HEADING}</h2>
+            <Fold name="fit" title=labels::FIT note=count>
+                <Fit />
+            </Fold>
+            <Fold name="choose" title=labels::CHOOSE>
+                <Choose />
+            </Fold>
+            <Fold name="claims" title=claims::TITLE>
+                <Claims />
+            </Fold>
+            <Fold name="cost" title=cost::TITLE>
+                <Cost />
+            </Fold>
+            <Fold name="beside" title=beside::TITLE>
+                <Beside />
+            </Fold>
+        </section>
+    }
+}

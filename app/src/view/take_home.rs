@@ -1,0 +1,257 @@
+//! The page to take home: one sheet of paper, A4 or Letter, with the answer and what it takes.
+
+use super::code::code;
+use crate::model::Model;
+use crate::text::cautions::{LEAD, of_route};
+use crate::text::{advice, fit, labels, sentences, sheet};
+use crate::{browser, number};
+use farend_core::chain::Ledger;
+use farend_core::fit::{Item, Judgement};
+use farend_core::quantity::Power;
+use farend_core::recommend::Advice;
+use farend_core::route::RouteId;
+use farend_core::stage::StagePhysics;
+use farend_core::units::UnitSystem;
+use leptos::prelude::*;
+
+/// The most items that the sheet has room for.
+const MOST_ITEMS: usize = 5;
+/// The most questions.
+const MOST_QUESTIONS: usize = 4;
+
+/// The sheet on the screen, with what can be done with it; on paper the sheet alone.
+#[component]
+pub fn TakeHome() -> impl IntoView {
+    let model = Model::of_page();
+    let printing = RwSignal::new(false);
+    for (event, is) in [("beforeprint", true), ("afterprint", false)] {
+        let handle = window_event_listener_untyped(event, move |_| printing.set(is));
+        on_cleanup(move || handle.remove());
+    }
+    let shown = move || model.taking_home.get() || printing.get();
+    view! {
+        <Show when=shown>
+            <section class="take-home" data-testid="take-home-page">
+                <div class="tools">
+                    <button
+                        type="button"
+                        data-testid="back"
+                        autofocus
+                        on:click=move |_| model.taking_home.set(false)
+                    >
+                        {sheet::BACK}
+                    </button>
+                    <Print />
+                </div>
+                {move || Sheet::of(model).map(|sheet| sheet.view(model))}
+            </section>
+        </Show>
+    }
+}
+
+#[component]
+fn Print() -> impl IntoView {
+    let refused = RwSignal::new(false);
+    view! {
+        <button
+            type="button"
+            data-testid="print"
+            on:click=move |_| refused.set(!browser::print())
+        >
+            {sheet::PRINT}
+        </button>
+        <p role="status">{move || refused.get().then_some(sheet::CANT_PRINT)}</p>
+    }
+}
+
+/// The route that the sheet is about.
+struct Sheet {
+    route: RouteId,
+    units: UnitSystem,
+}
+
+impl Sheet {
+    /// The route recommended, else the open one.
+    fn of(model: Model) -> Option<Self> {
+        let recommended = model.recommendation.read();
+        let route = match &recommended.as_ref()?.advice {
+            Advice::Take(route) | Advice::None(Some((route, _))) => *route,
+            Advice::Equal(routes) => *routes.first()?,
+            Advice::None(None) => model.route.get(),
+        };
+        Some(Self {
+            route,
+            units: model.units.get(),
+        })
+    }
+
+    fn view(self, model: Model) -> impl IntoView {
+        let yard = model.yard.get();
+        let head = yard.dealer.clone().unwrap_or_else(|| yard.name.clone());
+        view! {
+            <article class="sheet" data-testid="sheet">
+                <header>
+                    <p class="dealer">{head}</p>
+                    <p>{browser::today()}</p>
+                </header>
+                <h2>{model.answer()}</h2>
+                <ul>{reasons(model)}</ul>
+                <div class="sheet-columns">
+                    <div>{self.power(model)}</div>
+                    <div>{self.taking(model)}</div>
+                </div>
+                {self.cautions()}
+                <footer>
+                    <div>
+                        <p>{sheet::CODE}</p>
+                        {code(browser::public_address().as_deref())}
+                    </div>
+                    <div>
+                        {yard.note.clone().map(|note| view! { <p class="dealer-note">{note}</p> })}
+                        {yard.invented.then(|| view! { <p><b>{sheet::INVENTED}</b></p> })}
+                        <p>{sheet::FOOT} " " {labels::VERSION} " " {env!("CARGO_PKG_VERSION")}</p>
+                    </div>
+                </footer>
+            </article>
+        }
+    }
+
+    /// Need, bars and the ledger in short.
+    fn power(&self, model: Model) -> impl IntoView + use<> {
+        let (all, survey) = (model.comparison.read(), model.survey.read());
+        let all = all.as_ref()?;
+        let run = all.route(self.route).and_then(|it| it.run());
+        let seat = survey.as_ref()?.route(self.route)?.running.as_ref();
+        let outcome = run.zip(seat).map(|(run, running)| {
+            sheet::outcome(self.route, run, advice::seat(running.seat), self.units)
+        });
+        let kind = model.implement.read().as_ref()?.kind;
+        let place = seat.map(|running| {
+            let drives_over = running.seat.drives_over(kind);
+            let matters = advice::keeps_off_matters(kind);
+            sheet::at_work(running.seat, matters.then_some(drives_over))
+        });
+        Some(view! {
+            <h3>{sheet::BARS}</h3>
+            <p>{sheet::need(all, self.units)}</p>
+            <p>{outcome} " " {place}</p>
+            {run.map(|run| ledger(&run.ledger, self.units))}
+        })
+    }
+
+    /// What to see to, to buy and to ask.
+    fn taking(&self, model: Model) -> impl IntoView + use<> {
+        let survey = model.survey.read();
+        let surveyed = survey.as_ref()?.route(self.route)?;
+        let told = sheet::told(&surveyed.items);
+        let line = |item: &Item| {
+            view! {
+                <li>
+                    <b>{fit::judgement(item.judgement)} ": " {fit::name(&item.check)} "."</b> " "
+                    {fit::finding(&item.check, self.units)} " "
+                    {fit::remedy(item, self.units)}
+                </li>
+            }
+        };
+        let asked: Vec<_> = surveyed
+            .items
+            .iter()
+            .filter(|it| it.judgement == Judgement::Question)
+            .map(|it| fit::question(&it.check))
+            .collect();
+        Some(view! {
+            <h3>{sheet::BUY}</h3>
+            <ul>{self.buying(model)}</ul>
+            <h3>{sheet::FIT}</h3>
+            {told.is_empty().then_some(sheet::FITS)}
+            <ul>
+                {told.iter().take(MOST_ITEMS).map(line).collect_view()}
+                {rest(told.len(), MOST_ITEMS)}
+            </ul>
+            {(!asked.is_empty())
+                .then(|| {
+                    let lines = asked.iter().take(MOST_QUESTIONS);
+                    view! {
+                        <h3>{sheet::ASK}</h3>
+                        <ul>
+                            {lines.map(|it| view! { <li>{*it}</li> }).collect_view()}
+                            {rest(asked.len(), MOST_QUESTIONS)}
+                        </ul>
+                    }
+                })}
+        })
+    }
+
+    fn buying(&self, model: Model) -> impl IntoView + use<> {
+        let (all, survey) = (model.comparison.read(), model.survey.read());
+        let implement = model.implement.read();
+        let run = all.as_ref()?.route(self.route)?.run()?;
+        let yard = model.yard.read();
+        let kit = yard.kit(&run.kit)?;
+        let running = survey.as_ref()?.route(self.route)?.running.as_ref()?;
+        let name = sentences::short(&implement.as_ref()?.name).to_owned();
+        let currency = model.currency();
+        let price = |amount| number::money(amount, currency.as_deref());
+        let lines = sheet::to_buy(&kit.name, &name, self.route, running.prices, price);
+        Some(
+            lines
+                .into_iter()
+                .map(|line| view! { <li>{line}</li> })
+                .collect_view(),
+        )
+    }
+
+    fn cautions(&self) -> impl IntoView + use<> {
+        let cautions = of_route(self.route);
+        view! {
+            <div class="sheet-cautions">
+                <h3>{sheet::CAUTIONS}</h3>
+                <p>{LEAD}</p>
+                <ul>{cautions.map(|it| view! { <li>{it.text}</li> }).collect_view()}</ul>
+            </div>
+        }
+    }
+}
+
+fn reasons(model: Model) -> impl IntoView {
+    let recommended = model.recommendation.read();
+    let reasons = recommended.as_ref()?.reasons.iter();
+    let lines = reasons.map(|reason| view! { <li>{advice::reason(reason)}</li> });
+    Some(lines.collect_view())
+}
+
+/// That there are more than there is room for.
+fn rest(all: usize, most: usize) -> impl IntoView {
+    (all > most).then(|| view! { <li>{sheet::more(all - most)}</li> })
+}
+
+/// Each stage that loses anything, with what it loses and passes on.
+fn ledger(ledger: &Ledger, units: UnitSystem) -> impl IntoView + use<> {
+    let rows: Vec<_> = ledger
+        .passages
+        .iter()
+        .filter(|passage| passage.loss > Power::ZERO)
+        .map(|passage| {
+            view! {
+                <tr>
+                    <th scope="row">{labels::stage(passage.stage.kind())}</th>
+                    <td>{number::power(passage.loss, units)}</td>
+                    <td>{number::power(passage.gives.power, units)}</td>
+                </tr>
+            }
+        })
+        .collect();
+    view! {
+        <h3>{sheet::LEDGER}</h3>
+        <table>
+            <thead>
+                <tr>
+                    <th></th>
+                    <th scope="col">{sheet::LOST}</th>
+                    <th scope="col">{sheet::PASSED_ON}</th>
+                </tr>
+            </thead>
+            <tbody>{rows}</tbody>
+        </table>
+    }
+}
