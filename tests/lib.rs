@@ -1,6 +1,7 @@
 //! Shared by the tests of this crate.
 
 pub mod fingerprint;
+pub mod item_kind;
 pub mod parts;
 pub mod quantity;
 pub mod units;

@@ -2,12 +2,14 @@
 
 use crate::demo;
 use farend_core::compare::{Outcome, Run, compare};
+use farend_core::fit::{Item, Look, missing};
 use farend_core::implement::Implement;
 use farend_core::kit::Kit;
 use farend_core::machine::Machine;
 use farend_core::route::RouteId;
-use farend_core::route::part::NoFit;
+use farend_core::route::part::{Hookup, NoFit};
 use farend_core::settings::Settings;
+use farend_core::thermal::heat_at_job;
 use farend_core::yard::Yard;
 
 /// What is joined up, to be changed before it is.
@@ -58,6 +60,39 @@ impl Parts {
             Some(Outcome::Runs(run)) => Ok(*run),
             Some(Outcome::NoFit(why)) => Err(why),
             None => panic!("all six routes are there"),
+        }
+    }
+
+    /// Looks at a route with the kit that it takes.
+    ///
+    /// # Panics
+    /// Where the route can't be had.
+    pub fn look<T>(&self, route: RouteId, at: impl FnOnce(Look<'_>) -> T) -> T {
+        let run = self.route(route);
+        let run = run.unwrap_or_else(|why| panic!("{}: {why:?}", route.word()));
+        let kit = self.kits.iter().find(|kit| kit.id == run.kit);
+        let hookup = Hookup {
+            machine: &self.machine,
+            implement: &self.implement,
+            kit,
+            settings: &self.settings,
+        };
+        at(Look {
+            route,
+            machine: &self.machine,
+            implement: &self.implement,
+            settings: &self.settings,
+            kit: kit.expect("a run names its kit"),
+            run: &run,
+            heat: heat_at_job(route, hookup).as_ref(),
+        })
+    }
+
+    /// What must fit for a route, or what is missing for it.
+    pub fn items(&self, route: RouteId) -> Vec<Item> {
+        match self.route(route) {
+            Ok(_) => self.look(route, |look| look.items()),
+            Err(why) => missing(&Outcome::NoFit(why)),
         }
     }
 

@@ -11,13 +11,15 @@ use crate::quantity::{
     AngularSpeed, Area, Conductance, Power, Temperature, TemperatureDifference, Time, Volume,
 };
 use crate::root::{Bracket, rising_root};
+use crate::route::RouteId;
 use crate::route::joined::Joined;
+use crate::route::part::{Hookup, assemble};
 use crate::source::Source;
 use crate::spread::{Corner, Spread};
 use crate::stage::pump::Pump;
 use crate::stage::valve::Valve;
 use crate::stage::{AtWork, OilAtWork, Stage};
-use crate::work::Load;
+use crate::work::{Load, need_for};
 
 /// A rule for what a tank's surface sheds in still air.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -131,6 +133,19 @@ pub fn heat(joined: &Joined, load: Load<'_>, air: Temperature) -> Option<Heat> {
         cooler: cooler_size(duty, limit, air),
         usual_tank: usual_tank(flow),
     })
+}
+
+/// How warm a route's oil gets at the job that is asked, in the air that is set; `None` for a route
+/// that can't be had too.
+pub fn heat_at_job(route: RouteId, hookup: Hookup<'_>) -> Option<Heat> {
+    let Hookup {
+        implement,
+        settings,
+        ..
+    } = hookup;
+    let joined = assemble(route.parts(), hookup).ok()?;
+    let need = need_for(implement, settings).likely;
+    heat(&joined, Load::new(implement, need), settings.air())
 }
 
 fn to_hottest(air: Temperature) -> TemperatureDifference {

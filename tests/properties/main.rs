@@ -6,6 +6,7 @@ mod claims;
 mod controls;
 mod every;
 mod files;
+mod fit;
 mod friction;
 mod hydraulics;
 mod ledgers;

@@ -31,8 +31,8 @@ pub fn name(check: &Check) -> &'static str {
         Check::Direction { .. } => "Direction of rotation",
         Check::ShaftTorque { .. } => "Torque in the shaft",
         Check::SlipClutch { .. } => "Slip clutch",
-        Check::Angle { .. } => "Joint angle at work",
-        Check::LiftAngle { .. } => "Joint angle when lifted",
+        Check::Angle { .. } => "Joint angle of the kit",
+        Check::LiftAngle { .. } => "Joint angle behind the hitch",
         Check::Overlap { .. } => "Length of the joint shaft",
         Check::Guards { .. } => "Guards",
         Check::Category { .. } => "Hitch category",
@@ -97,10 +97,17 @@ pub fn finding(check: &Check, units: UnitSystem) -> String {
             turns(comes),
             turns(needs)
         ),
-        Check::ShaftTorque { can, may } => format!(
+        Check::ShaftTorque {
+            can,
+            may: Some(may),
+        } => format!(
             "All of the engine would put {} into its weakest shaft or box; that may take {}.",
             shown(Quantity::Torque(can)),
             shown(Quantity::Torque(may))
+        ),
+        Check::ShaftTorque { can, may: None } => format!(
+            "All of the engine would put {} into a shaft of which it isn't known what it may take.",
+            shown(Quantity::Torque(can))
         ),
         Check::SlipClutch { slips: Some(slips) } => {
             format!("It slips at {}.", shown(Quantity::Torque(slips)))
@@ -108,17 +115,22 @@ pub fn finding(check: &Check, units: UnitSystem) -> String {
         Check::SlipClutch { slips: None } => {
             "What this implement works on can jam it; no slip clutch is known of.".to_owned()
         }
-        Check::Angle { working } => {
-            format!("The joints work at {}.", shown(Quantity::Angle(working)))
-        }
-        Check::LiftAngle {
-            steepest: Some(steepest),
+        Check::Angle {
+            working: Some(working),
         } => format!(
-            "Over the hitch's travel they bend up to {}.",
+            "They work at {}, as far as is known.",
+            shown(Quantity::Angle(working))
+        ),
+        Check::Angle { working: None } => "How far the kit's joints bend isn't known.".to_owned(),
+        Check::LiftAngle {
+            angles: Some((at_work, steepest)),
+        } => format!(
+            "Lowered to work the joints bend {}, over the hitch's travel up to {}.",
+            shown(Quantity::Angle(at_work)),
             shown(Quantity::Angle(steepest))
         ),
-        Check::LiftAngle { steepest: None } => {
-            "How far they bend when the hitch lifts isn't known.".to_owned()
+        Check::LiftAngle { angles: None } => {
+            "How far the joints bend behind the hitch isn't known.".to_owned()
         }
         Check::Overlap {
             least: Some((overlap, left)),
@@ -202,12 +214,15 @@ pub fn finding(check: &Check, units: UnitSystem) -> String {
                 )
             }
         }
-        Check::AxleLoad { axle, load, limit } => format!(
-            "The {} axle carries {} with the ballast; it may carry {}.",
-            end(axle),
-            mass(load),
-            mass(limit)
-        ),
+        Check::AxleLoad { axle, load, limit } => {
+            let told = |it: Option<Mass>| it.map_or("an unknown load".to_owned(), mass);
+            format!(
+                "The {} axle carries {} with the ballast it takes; it may carry {}.",
+                end(axle),
+                told(load),
+                told(limit)
+            )
+        }
         Check::Couplers { machine, hoses } => {
             let size = |size: Option<Length>| {
                 size.map_or("unknown".to_owned(), |size| shown(Quantity::Bore(size)))
@@ -285,9 +300,11 @@ pub fn remedy(item: &Item, units: UnitSystem) -> Option<String> {
         }
         Check::Angle { .. } => "For a while only; nearer in line it lasts longer.".to_owned(),
         Check::LiftAngle { .. } if stops => {
-            "Limit the lift, or use a wide-angle joint as its maker says.".to_owned()
+            "Work and lift nearer to level, or use a wide-angle joint as its maker says.".to_owned()
         }
-        Check::LiftAngle { .. } => "Stop the PTO before lifting.".to_owned(),
+        Check::LiftAngle { .. } => {
+            "Stop the PTO before lifting; lowered, nearer to level lasts longer.".to_owned()
+        }
         Check::Overlap { .. } => format!(
             "A shaft of another length: {} of overlap at its longest, {} left at its shortest.",
             shown(Quantity::Depth(least_overlap())),
@@ -368,11 +385,15 @@ pub fn question(check: &Check) -> &'static str {
         Check::CaseDrain { .. } => {
             "Does the motor need a case drain, and is there a pressureless line to the tank?"
         }
+        Check::ShaftTorque { .. } => {
+            "What may the PTO, the joint shaft and the implement's input take?"
+        }
+        Check::Angle { .. } => "How far do the kit's joints bend at work?",
+        Check::AxleLoad { .. } => {
+            "What may each axle carry, and what does it with implement and ballast?"
+        }
         Check::Missing(_)
         | Check::InputSpeed { .. }
-        | Check::ShaftTorque { .. }
-        | Check::Angle { .. }
-        | Check::AxleLoad { .. }
         | Check::MotorFlow { .. }
         | Check::MotorPressure { .. }
         | Check::OilHeat { .. } => "Ask the maker.",

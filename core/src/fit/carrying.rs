@@ -2,9 +2,9 @@
 
 use super::{Balance, Check, Item, Judgement, Look};
 use crate::hookup::{Axles, Seat};
-use crate::machine::MachineKind;
+use crate::machine::{Machine, MachineKind};
 use crate::physics::balance::{AxleLoads, End, LEAST_SHARE};
-use crate::physics::lift::{HITCH_ARM, LOADER_ARM, lifts_at};
+use crate::physics::lift::{BUCKET_CENTRE, HITCH_ARM, LOADER_LEVEL, lifts_at};
 use crate::quantity::{Length, Mass};
 use crate::route::RouteId;
 use crate::source::Source;
@@ -62,32 +62,66 @@ fn category(look: &Look<'_>) -> Item {
     }
 }
 
-fn lift(look: &Look<'_>, seat: Seat) -> Item {
-    let (mass, centre) = (look.implement.mass, look.implement.mount.centre);
-    let metres = |arm: Spread<f64>| arm.map(Length::metres);
-    let known = match seat {
-        Seat::Loader => look.machine.loader.and_then(|loader| {
-            let arm = match loader.reach {
-                Some(reach) => Spread::exact(reach, Source::Own),
-                None => metres(LOADER_ARM),
-            };
-            Some((loader.lift?, arm, Length::ZERO))
-        }),
-        _ => look.machine.hitch.and_then(|hitch| {
-            let arm = metres(HITCH_ARM);
-            Some((hitch.lift?, arm, hitch.lift_at))
-        }),
-    };
-    let lifts = known.zip(centre).map(|((lift, arm, measured_at), centre)| {
-        let at = |arm| lifts_at(lift, arm, measured_at, centre);
+/// What a sheet says is lifted: on which arm, and how far from the pins that was measured.
+struct Rated {
+    lift: Mass,
+    arm: Spread<Length>,
+    measured_at: Spread<Length>,
+}
+
+impl Rated {
+    fn of(machine: &Machine, seat: Seat) -> Option<Self> {
+        let exactly = |length| Spread::exact(length, Source::Own);
+        let metres = |spread: Spread<f64>| spread.map(Length::metres);
+        if seat != Seat::Loader {
+            let hitch = machine.hitch?;
+            return Some(Self {
+                lift: hitch.lift?,
+                arm: metres(HITCH_ARM),
+                measured_at: exactly(hitch.lift_at),
+            });
+        }
+        let loader = machine.loader?;
+        let (arm, measured_at) = match machine.kind {
+            MachineKind::Tractor => {
+                let reach = loader.reach?;
+                let arm = LOADER_LEVEL.map(|level| reach * level);
+                (arm, exactly(Length::ZERO))
+            }
+            // Its rated load is a part of what tips it over the front axle.
+            MachineKind::SkidSteer => {
+                let ahead = machine.axles?.loader_ahead?;
+                (exactly(ahead), metres(BUCKET_CENTRE))
+            }
+        };
+        (arm.low > Length::ZERO).then_some(Self {
+            lift: loader.lift?,
+            arm,
+            measured_at,
+        })
+    }
+
+    fn at(&self, centre: Length) -> Spread<Mass> {
+        let at = |arm, measured_at| lifts_at(self.lift, arm, measured_at, centre);
         // Nearer than measured a short arm lifts more, farther out less.
-        let (one, other) = (at(arm.low), at(arm.high));
+        let measured_at = self.measured_at;
+        let (short, long) = (self.arm.low, self.arm.high);
         Spread::new(
-            one.min(other),
-            at(arm.likely),
-            one.max(other),
+            at(short, measured_at.low).min(at(long, measured_at.low)),
+            at(self.arm.likely, measured_at.likely),
+            at(short, measured_at.high).max(at(long, measured_at.high)),
             Source::Computed,
         )
+    }
+}
+
+fn lift(look: &Look<'_>, seat: Seat) -> Item {
+    let (mass, centre) = (look.implement.mass, look.implement.mount.centre);
+    let rated = Rated::of(look.machine, seat);
+    let lifts = rated.zip(centre).map(|(rated, centre)| match seat {
+        // However near, no more than it is rated for.
+        Seat::Loader => rated.at(centre).map(|mass| mass.min(rated.lift)),
+        _ => rated.at(centre),
     });
     Item {
         check: Check::Lift {
@@ -122,21 +156,14 @@ fn hooks(axles: &Axles, seat: Seat) -> Option<Length> {
     }
 }
 
-/// What the axles carry with the implement hung on, and the implement's own part in it.
-struct Laden {
-    axles: Axles,
-    loads: AxleLoads,
-}
-
-fn laden(look: &Look<'_>, seat: Seat) -> Option<Laden> {
-    let axles = look.machine.axles?;
+/// What the axles carry with the implement hung on.
+fn laden(look: &Look<'_>, seat: Seat, axles: &Axles) -> Option<AxleLoads> {
     let alone = AxleLoads {
         front: axles.front,
         rear: look.machine.mass? - axles.front,
     };
-    let out = hooks(&axles, seat)? + look.implement.mount.centre?;
-    let loads = alone.with(look.implement.mass?, end(seat), out, axles.wheelbase);
-    Some(Laden { axles, loads })
+    let out = hooks(axles, seat)? + look.implement.mount.centre?;
+    Some(alone.with(look.implement.mass?, end(seat), out, axles.wheelbase))
 }
 
 fn balance(look: &Look<'_>, seat: Seat, items: &mut Vec<Item>) {
@@ -145,10 +172,11 @@ fn balance(look: &Look<'_>, seat: Seat, items: &mut Vec<Item>) {
         return;
     }
     let axle = end(seat).other();
-    let laden = laden(look, seat);
-    let found = laden.as_ref().map(|Laden { axles, loads }| Balance {
+    let axles = look.machine.axles;
+    let loads = axles.and_then(|axles| laden(look, seat, &axles));
+    let found = axles.zip(loads).map(|(axles, loads)| Balance {
         share: loads.share(axle),
-        ballast: ballast_at(axles, axle)
+        ballast: ballast_at(&axles, axle)
             .map(|out| loads.ballast(LEAST_SHARE, axle, out, axles.wheelbase)),
     });
     items.push(Item {
@@ -159,26 +187,28 @@ fn balance(look: &Look<'_>, seat: Seat, items: &mut Vec<Item>) {
             Some(_) => Judgement::Advice,
         },
     });
-    if let Some(Laden { axles, loads }) = laden {
-        let ballast = found.and_then(|found| found.ballast).unwrap_or(Mass::ZERO);
-        let loads = match ballast_at(&axles, axle) {
-            Some(out) => loads.with(ballast, axle, out, axles.wheelbase),
-            None => loads,
-        };
-        for (axle, limit) in [
-            (End::Front, axles.front_limit),
-            (End::Rear, axles.rear_limit),
-        ] {
-            let load = loads.of(axle);
-            items.extend(limit.map(|limit| Item {
-                check: Check::AxleLoad { axle, load, limit },
-                judgement: if load <= limit {
-                    Judgement::Pass
-                } else {
-                    Judgement::Stop
-                },
-            }));
+    let ballasted = axles.zip(loads).and_then(|(axles, loads)| {
+        if loads.share(axle) >= LEAST_SHARE {
+            return Some(loads);
         }
+        let out = ballast_at(&axles, axle)?;
+        let ballast = loads.ballast(LEAST_SHARE, axle, out, axles.wheelbase);
+        Some(loads.with(ballast, axle, out, axles.wheelbase))
+    });
+    for axle in [End::Front, End::Rear] {
+        let load = ballasted.map(|loads| loads.of(axle));
+        let limit = axles.and_then(|axles| match axle {
+            End::Front => axles.front_limit,
+            End::Rear => axles.rear_limit,
+        });
+        items.push(Item {
+            check: Check::AxleLoad { axle, load, limit },
+            judgement: match load.zip(limit) {
+                None => Judgement::Question,
+                Some((load, limit)) if load <= limit => Judgement::Pass,
+                Some(_) => Judgement::Stop,
+            },
+        });
     }
 }
 

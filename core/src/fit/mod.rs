@@ -3,7 +3,10 @@
 
 mod carrying;
 mod oil;
+mod other;
 mod shaft;
+
+pub use other::{OtherKit, other_kits};
 
 use crate::compare::{Outcome, Run};
 use crate::hookup::{Seat, Turns};
@@ -81,22 +84,22 @@ pub enum Check {
         /// What the engine can bring at this speed.
         can: Torque,
         /// What may be taken.
-        may: Torque,
+        may: Option<Torque>,
     },
     /// Something that slips when the rotor jams.
     SlipClutch {
         /// Where it slips.
         slips: Option<Torque>,
     },
-    /// Angle of the joints.
+    /// Angle of the kit's joints at work.
     Angle {
-        /// At work, radians.
-        working: f64,
+        /// The largest that is known, radians.
+        working: Option<f64>,
     },
     /// Angle of the joints over the hitch's travel.
     LiftAngle {
-        /// The largest, radians.
-        steepest: Option<f64>,
+        /// With the hitch lowered to work, and the largest, radians.
+        angles: Option<(f64, f64)>,
     },
     /// How far the joint shaft's tubes overlap at its longest, and how far it is from bottoming at
     /// its shortest.
@@ -150,10 +153,10 @@ pub enum Check {
     AxleLoad {
         /// Which.
         axle: End,
-        /// What it carries, the ballast included.
-        load: Mass,
+        /// What it carries, the ballast that is needed included.
+        load: Option<Mass>,
         /// What it may.
-        limit: Mass,
+        limit: Option<Mass>,
     },
     /// Sizes of the couplers.
     Couplers {

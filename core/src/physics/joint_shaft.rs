@@ -49,6 +49,8 @@ pub struct Travel {
     pub shortest: Length,
     /// Longest distance.
     pub longest: Length,
+    /// Angle of each joint with the hitch lowered to work.
+    pub at_work: f64,
     /// Largest angle of each joint.
     pub steepest: f64,
 }
@@ -58,7 +60,8 @@ impl Travel {
     ///
     /// Equation: length and angle grow with |y|, so their most is at an end and their least where
     /// the shaft lies level, if it does, else at the other end. Units: m, radians.
-    /// Valid range: both at the same distance along. Source: [`Stance`].
+    /// Valid range: both at the same distance along, as if the ball ends went straight up; on the
+    /// arc of their links they come some centimetres nearer at the ends. Source: [`Stance`].
     pub fn between(lowered: Stance, lifted: Stance) -> Self {
         let passes_level = lowered.above <= Length::ZERO && lifted.above >= Length::ZERO;
         let shortest = if passes_level {
@@ -69,6 +72,7 @@ impl Travel {
         Self {
             shortest,
             longest: lowered.length().max(lifted.length()),
+            at_work: lowered.angle(),
             steepest: lowered.angle().max(lifted.angle()),
         }
     }

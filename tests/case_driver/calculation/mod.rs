@@ -1,5 +1,6 @@
 //! The core's calculations under the names that case files use.
 
+mod carrying;
 mod claims;
 mod defaults;
 mod demo;
@@ -110,6 +111,12 @@ table! {
     gearing::hitch;
     gearing::rear_share;
     gearing::throwing;
+    carrying::lifts_at;
+    carrying::axle_loads;
+    carrying::ballast;
+    carrying::joint_shaft;
+    carrying::joint_shaft_travel;
+    carrying::joint_shaft_limits;
     heat::energy;
     heat::tank_loss;
     heat::steady_oil;

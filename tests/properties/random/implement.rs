@@ -1,6 +1,6 @@
 //! Random implements.
 
-use super::hookup::{input_end, mount};
+use super::hookup::{input_end, mount, often};
 use super::{efficiency, log, shaft_rpm, uncertain};
 use farend_core::defaults_work::coefficients;
 use farend_core::implement::{Ground, ImplementKind, Place};
@@ -25,8 +25,8 @@ pub fn implement(id: &'static str) -> BoxedStrategy<ImplementEntry> {
                 option::weighted(0.9, motor()),
                 option::of(work()),
                 option::weighted(0.8, travel()),
-                option::of(log(20.0, 5000.0)),
-                option::of(mount()),
+                often(log(20.0, 5000.0)),
+                often(mount()),
             )
                 .prop_map(
                     move |(kind, need_kw, rear, front, motor, work, travel, mass_kg, mount)| {
@@ -148,7 +148,7 @@ fn shaft(place: Place) -> BoxedStrategy<ShaftEntry> {
         shaft_rpm(),
         drive(),
         option::of(uncertain(1.0, 600.0)),
-        option::of(input_end()),
+        often(input_end()),
         option::of(0.0..1e6),
     )
         .prop_map(move |(rpm, drive, rating_kw, end, price)| ShaftEntry {

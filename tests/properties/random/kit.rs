@@ -1,6 +1,6 @@
 //! Random kits.
 
-use super::hookup::{coupler, kit_shaft};
+use super::hookup::{coupler, kit_shaft, often};
 use super::{efficiency, log, oil, reservoir, uncertain};
 use farend_core::hookup::Seat;
 use farend_core::route::RouteId;
@@ -19,7 +19,7 @@ pub fn kit(id: String, routes: Vec<RouteId>) -> BoxedStrategy<KitEntry> {
         vec(gear(), 0..=3),
         pump(),
         hoses(),
-        option::of(kit_shaft()),
+        often(kit_shaft()),
         option::weighted(0.3, proptest::sample::select(Seat::ALL)),
         option::of(0.0..=600.0_f64),
         money,
@@ -116,7 +116,7 @@ fn hoses() -> BoxedStrategy<HosesEntry> {
         option::of(uncertain(0.01, 20.0)),
         option::of(log(1.0, 400.0)),
         option::of(0.0..=20.0_f64),
-        (option::of(coupler()), option::of(any::<bool>())),
+        (often(coupler()), option::of(any::<bool>())),
     )
         .prop_map(
             |(

@@ -1,6 +1,6 @@
 //! Random machines.
 
-use super::hookup::{axles, coupler, hitch, loader, pto_end};
+use super::hookup::{axles, coupler, hitch, loader, often, pto_end};
 use super::{efficiency, log, oil, reservoir, shaft_rpm, uncertain};
 use crate::plain::net_kw_at;
 use farend_core::machine::{Aspiration, MachineKind, Outlet, SteeringPolicy, Supply, Transmission};
@@ -106,9 +106,9 @@ fn rest() -> BoxedStrategy<Rest> {
         option::weighted(0.7, log(400.0, 8000.0)),
         option::of(proptest::sample::select(Transmission::ALL)),
         (
-            option::of(hitch()),
-            option::of(loader()),
-            option::of(axles()),
+            often(hitch()),
+            often(loader()),
+            often(axles()),
             option::of(0.0..1e6),
         )
             .prop_map(|(hitch, loader, axles, price)| Carries {
@@ -169,7 +169,7 @@ fn pto(engine: EngineEntry) -> BoxedStrategy<PtoEntry> {
         0.0..=1.0_f64,
         option::of((0.5..0.9_f64, 0.9..0.95_f64, 0.95..0.999_f64)),
         option::of(uncertain(1.0, 600.0)),
-        option::of(pto_end()),
+        often(pto_end()),
     )
         .prop_map(move |(rpm, part, tested, rating_kw, end)| {
             let span = engine.rated_rpm - engine.lowest_rpm;
@@ -211,7 +211,7 @@ fn circuit(outlet: Outlet, rated_rpm: f64) -> BoxedStrategy<CircuitEntry> {
         option::of(efficiency(0.5)),
         (
             option::of(reservoir()),
-            option::of(coupler()),
+            often(coupler()),
             option::of(any::<bool>()),
         ),
     )
