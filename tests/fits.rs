@@ -1,7 +1,7 @@
 //! Whether a route can be had, and every reason why not. The limits between fit and misfit are
 //! this project's judgement.
 
-use farend_core::drive::Rate;
+use farend_core::drive::{Limit, Rate};
 use farend_core::implement::{InputShaft, Place};
 use farend_core::machine::{MachineKind, Outlet};
 use farend_core::quantity::AngularSpeed;
@@ -176,6 +176,30 @@ fn the_kit_that_delivers_most_is_taken() {
     // 900 N·m at 540 rpm, then a belt of 0.955 (default).
     let expected = 900.0 * 540.0 * core::f64::consts::TAU / 60_000.0 * 0.955;
     assert!((lighter.delivered.likely.to_kilowatts() / expected - 1.0).abs() < 1e-9);
+}
+
+/// Where the implement holds both shafts, only rounding tells what they deliver apart.
+#[test]
+fn of_kits_that_deliver_the_same_the_first_is_taken() {
+    let mut parts = Parts::of("plover-28", "broom-180");
+    let (lowest, rated) = (
+        parts.machine.engine.lowest.to_rpm(),
+        parts.machine.engine.rated.to_rpm(),
+    );
+    let mut held = 0;
+    for first in ["joint-shaft", "joint-shaft-heavy"] {
+        parts.kits.sort_by_key(|kit| kit.id != first);
+        for part in 0..=100 {
+            let rpm = lowest + (rated - lowest) * f64::from(part) / 100.0;
+            parts.settings.engine_speed = Some(AngularSpeed::rpm(rpm));
+            let run = parts.route(RouteId::RearShaft).expect("it fits");
+            if run.limit == Limit::Implement {
+                assert_eq!(run.kit, first, "{rpm} rpm");
+                held += 1;
+            }
+        }
+    }
+    assert!(held > 100, "the implement holds it only {held} times");
 }
 
 /// A skid steer's outlets: 126 L/min on high flow, 84 L/min on standard flow.

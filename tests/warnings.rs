@@ -254,7 +254,9 @@ fn an_economy_gear_slows_the_engine_and_not_the_rotor() {
     let close = |a: AngularSpeed, b: AngularSpeed| (a.to_rpm() - b.to_rpm()).abs() < 1e-9;
     assert!(close(standard.rotor, economical.rotor));
     assert!(economical.ledger.available < standard.ledger.available);
-    assert!(economical.delivered.likely <= standard.delivered.likely);
+    // As much, to rounding, where the implement is what holds both.
+    let most = standard.delivered.likely.to_watts() * (1.0 + 1e-12);
+    assert!(economical.delivered.likely.to_watts() <= most);
     // A machine without one stays as it was.
     let mut parts = tractor();
     let before = run(&parts, RouteId::RearShaft);

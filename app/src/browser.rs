@@ -6,7 +6,7 @@ use std::rc::Rc;
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
+use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, HtmlElement, Url};
 
 fn window() -> Option<web_sys::Window> {
     web_sys::window()
@@ -20,6 +20,21 @@ pub fn remove(id: &str) {
     if let Some(element) = element {
         element.remove();
     }
+}
+
+/// Gives an element the focus once the page has been drawn, if it's there by then.
+pub fn focus(id: &'static str) {
+    let give = move || {
+        let element = window()
+            .and_then(|window| window.document())
+            .and_then(|document| document.get_element_by_id(id))
+            .and_then(|element| element.dyn_into::<HtmlElement>().ok());
+        if let Some(element) = element {
+            // One that can't take it leaves it where it is.
+            let _ = element.focus();
+        }
+    };
+    leptos::prelude::request_animation_frame(give);
 }
 
 /// The fragment of the page's address, without the number sign.

@@ -7,7 +7,7 @@ use farend_core::machine::Machine;
 use farend_core::quantity::Power;
 use farend_core::route::RouteId;
 use farend_core::route::joined::Joined;
-use farend_core::route::part::{Hookup, assemble};
+use farend_core::route::part::{Hookup, MachineAtWork, assemble, assemble_at_work};
 use farend_core::settings::Settings;
 use farend_core::spread::{Axis, Corner};
 use farend_core::stage::Stage;
@@ -89,14 +89,15 @@ impl Work {
     pub fn likely(&self, times: u32) -> f64 {
         repeat(times, || {
             let work = black_box(self);
+            let at_work = MachineAtWork::new(&work.machine, &work.implement, &work.settings);
             RouteId::ALL
                 .iter()
-                .map(|route| work.likely_of(*route))
+                .map(|route| work.likely_of(*route, &at_work))
                 .sum()
         })
     }
 
-    fn likely_of(&self, route: RouteId) -> f64 {
+    fn likely_of(&self, route: RouteId, at_work: &MachineAtWork) -> f64 {
         let kits = self
             .yard
             .kits
@@ -109,7 +110,7 @@ impl Work {
                 kit: Some(kit),
                 settings: &self.settings,
             };
-            assemble(route.parts(), hookup).ok()
+            assemble_at_work(route.parts(), hookup, at_work).ok()
         });
         let runs = joined.map(|joined| {
             let (most, limit) = joined.chain(Corner::LIKELY).most().expect("joined");

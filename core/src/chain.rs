@@ -111,8 +111,9 @@ impl Running {
     }
 }
 
-/// Parts of the interval by which a search for the best part gets no closer.
-const BEST: f64 = 1e-12;
+/// How near the best part is found, as a part of the interval. At a peak, what arrives differs by
+/// the square of that: rounding.
+const BEST: f64 = 1e-8;
 /// A part by which less is taken to see whether more would arrive.
 const LESS: f64 = 1e-7;
 
@@ -150,7 +151,7 @@ impl Chain<'_> {
             if stage.kind().heats_oil() {
                 running.heat = running.heat + pass.loss;
             }
-            if let (None, Rate::Flowing(_)) = (running.pumped, pass.gives.rate) {
+            if let Stage::Pump(_) = stage {
                 running.pumped = Some(pass.gives);
             }
             running.end = pass.gives;
@@ -187,47 +188,53 @@ impl Chain<'_> {
 
     /// The most of its budget at which no torque or pressure is above its limit and flow is left.
     fn top(&self) -> Result<(Running, Limit), Stall> {
-        let all = self.running(1.0)?;
-        let flows = all.stall != Some(Stall::NoFlowLeft);
-        if flows && all.strain <= 1.0 {
-            return Ok((all, Limit::Engine));
+        let part = self.may_take()?;
+        let most = self.running(part)?;
+        let flows = most.stall != Some(Stall::NoFlowLeft);
+        if flows && most.strain <= 1.0 + AT_LIMIT {
+            let holds = most.limit.filter(|_| part < 1.0);
+            return Ok((most, holds.unwrap_or(Limit::Engine)));
         }
-        // Where everything is in proportion, as it is for shafts, this is it.
-        let mut tried = None;
-        if flows {
-            let in_proportion = self.running(1.0 / all.strain)?;
-            if (1.0 - AT_LIMIT..=1.0 + AT_LIMIT).contains(&in_proportion.strain) {
-                return Ok((in_proportion, in_proportion.limit.unwrap_or(Limit::Engine)));
-            }
-            tried = Some(in_proportion);
-        }
+        // What is behind a pump holds it lower, or flow is short.
         let over = |it: &Running| match it.stall {
             Some(Stall::NoFlowLeft) => NO_FLOW,
             _ => it.strain - 1.0,
         };
-        let too_much = |part| self.running(part).map_or(NO_FLOW, |it| over(&it));
         // Without power there is no strain.
-        let mut bracket = Bracket {
+        let bracket = Bracket {
             a: 0.0,
-            b: 1.0,
+            b: part,
             at_a: -1.0,
-            at_b: over(&all),
+            at_b: over(&most),
         };
-        if let Some(tried) = tried {
-            let at = over(&tried);
-            if at > 0.0 {
-                (bracket.b, bracket.at_b) = (tried.part, at);
-            } else {
-                (bracket.a, bracket.at_a) = (tried.part, at);
-            }
-        }
-        let top = self.running(bracket.root(too_much))?;
+        let part = bracket.root(|part| self.running(part).map_or(NO_FLOW, |it| over(&it)));
+        let top = self.running(part)?;
         Ok(match top.limit {
             // There is no flow at any pressure.
-            _ if top.stall.is_some() && !flows => (all, Limit::Flow),
+            _ if top.stall.is_some() && !flows => (most, Limit::Flow),
             Some(limit) if top.strain > 1.0 - NEAR_LIMIT => (top, limit),
             _ => (top, Limit::Flow),
         })
+    }
+
+    /// The most of its budget that shafts and a pump behind them may take.
+    fn may_take(&self) -> Result<f64, Stall> {
+        let mut part = 1.0;
+        let mut takes = self.begin(part);
+        for stage in self.stages {
+            if let Some(most) = stage.may_take(takes.rate, &self.at)
+                && most < takes.power
+            {
+                // Up to here there are only shafts, and everything is in proportion.
+                part *= most / takes.power;
+                takes.power = most;
+            }
+            if stage.kind().heats_oil() {
+                break;
+            }
+            takes = stage.pass(takes, &self.at)?.gives;
+        }
+        Ok(part)
     }
 
     /// The part up to this one at which most arrives: what arrives rises to a peak and falls.
@@ -293,7 +300,7 @@ impl Chain<'_> {
         for stage in moving {
             let pass = stage.pass(takes, &self.at)?;
             passages.push(Passage {
-                stage: stage.clone(),
+                stage: *stage,
                 takes,
                 gives: pass.gives,
                 loss: pass.loss,

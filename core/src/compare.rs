@@ -10,7 +10,7 @@ use crate::machine::Machine;
 use crate::quantity::{AngularSpeed, Power};
 use crate::route::RouteId;
 use crate::route::joined::Joined;
-use crate::route::part::{Hookup, NoFit, assemble};
+use crate::route::part::{Hookup, MachineAtWork, NoFit, assemble_at_work};
 use crate::settings::Settings;
 use crate::spread::{Corner, Spread};
 use crate::standing::{Standing, Verdict};
@@ -107,15 +107,21 @@ pub fn compare(
     settings: &Settings,
 ) -> Result<Comparison, Vec<Fault>> {
     settings.check(machine)?;
-    let ground_speed = settings.ground_speed_for(implement);
+    let pair = Hookup {
+        machine,
+        implement,
+        kit: None,
+        settings,
+    };
+    let at_work = MachineAtWork::new(machine, implement, settings);
     Ok(Comparison {
-        budget: Budget::at(machine, implement, settings, ground_speed),
+        budget: at_work.budget,
         need: need_for(implement, settings),
         routes: RouteId::ALL
             .iter()
             .map(|route| RouteResult {
                 route: *route,
-                outcome: evaluate(*route, machine, implement, kits, settings),
+                outcome: with_best_kit(*route, pair, kits, &at_work),
             })
             .collect(),
     })
@@ -129,16 +135,28 @@ pub fn evaluate(
     kits: &[Kit],
     settings: &Settings,
 ) -> Outcome {
-    let hookup = |kit| Hookup {
+    let pair = Hookup {
         machine,
         implement,
-        kit,
+        kit: None,
         settings,
     };
+    let at_work = MachineAtWork::new(machine, implement, settings);
+    with_best_kit(route, pair, kits, &at_work)
+}
+
+/// One route of a pair, with that of the kits which delivers most.
+fn with_best_kit(
+    route: RouteId,
+    pair: Hookup<'_>,
+    kits: &[Kit],
+    at_work: &MachineAtWork,
+) -> Outcome {
+    let joined = |kit| assemble_at_work(route.parts(), Hookup { kit, ..pair }, at_work);
     let mut best: Option<Candidate<'_>> = None;
     let mut reasons: Option<Vec<NoFit>> = None;
     for kit in kits.iter().filter(|kit| kit.routes.contains(&route)) {
-        match assemble(route.parts(), hookup(Some(kit))) {
+        match joined(Some(kit)) {
             // The kit that comes nearest says what is in the way.
             Err(why) => {
                 reasons = Some(match reasons {
@@ -150,24 +168,28 @@ pub fn evaluate(
                 let Some(candidate) = Candidate::new(kit, joined) else {
                     continue;
                 };
-                if best
-                    .as_ref()
-                    .is_none_or(|best| candidate.delivers() > best.delivers())
-                {
+                let more =
+                    |than: &Candidate<'_>| candidate.delivers() > than.delivers() * (1.0 + SAME);
+                if best.as_ref().is_none_or(more) {
                     best = Some(candidate);
                 }
             }
         }
     }
-    match (best.and_then(|best| best.run(implement, settings)), reasons) {
+    let run = best.and_then(|best| best.run(pair.implement, pair.settings));
+    match (run, reasons) {
         (Some(run), _) => Outcome::Runs(Box::new(run)),
         (None, Some(reasons)) => Outcome::NoFit(reasons),
-        (None, None) => match assemble(route.parts(), hookup(None)) {
+        (None, None) => match joined(None) {
             Err(reasons) => Outcome::NoFit(reasons),
             Ok(_) => Outcome::NoFit(vec![NoFit::NoKit]),
         },
     }
 }
+
+/// Kits that differ less than this in proportion deliver the same, and the first in the yard is
+/// taken.
+const SAME: f64 = 1e-9;
 
 /// A kit joined up, and the most that it can do at the likely values.
 struct Candidate<'a> {

@@ -210,7 +210,7 @@ pub struct InputMotor {
 
 impl Implement {
     /// The steps from an input shaft to the rotor.
-    pub fn from_shaft(&self, shaft: &InputShaft) -> Vec<Gear> {
+    pub fn from_shaft(&self, shaft: &InputShaft) -> impl Iterator<Item = Gear> {
         let input = shaft.rating.map(|rating| Gear {
             role: GearRole::InputShaft,
             ratio: 1.0,
@@ -220,15 +220,12 @@ impl Implement {
             angle: None,
         });
         let ratio = self.rotor.rated / shaft.speed;
-        input
-            .into_iter()
-            .chain(steps(&shaft.drive, ratio))
-            .collect()
+        input.into_iter().chain(steps(&shaft.drive, ratio))
     }
 
     /// The steps from the motor to the rotor.
-    pub fn from_motor(&self, motor: &InputMotor) -> Vec<Gear> {
-        steps(&motor.drive, motor.ratio).collect()
+    pub fn from_motor(&self, motor: &InputMotor) -> impl Iterator<Item = Gear> {
+        steps(&motor.drive, motor.ratio)
     }
 }
 

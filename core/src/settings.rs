@@ -244,16 +244,19 @@ impl Settings {
             "",
             "Tonnes, square metres, cubic metres or metres.",
         );
-        for (name, oil) in [("own", &self.own), ("pack", &self.pack)] {
+        for (flow, relief, oil) in [
+            ("own.flow", "own.relief", &self.own),
+            ("pack.flow", "pack.relief", &self.pack),
+        ] {
             report.within(
-                &format!("{name}.flow"),
+                flow,
                 oil.flow.map(Flow::to_litres_per_minute),
                 FLOW_LIMITS,
                 "L/min",
                 "No pump for this job has such a flow.",
             );
             report.within(
-                &format!("{name}.relief"),
+                relief,
                 oil.relief.map(Pressure::to_bar),
                 RELIEF_LIMITS,
                 "bar",

@@ -5,7 +5,10 @@ const DRAG_SHARE = 0.5;
 const LAMINAR_BELOW = 2000;
 const TURBULENT_ABOVE = 4000;
 
-/** The stages in order, each from {rate, power} to the same, with loss, strain and stall. */
+/**
+ * The stages in order, each from {rate, power} to the same, with what heats the oil, strain and
+ * stall. The first is the pump, which says beforehand what it may take.
+ */
 export function stagesOf(f) {
   return [pump(f), divert(f), valve(f), hoses(f), motor(f), gear(f)];
 }
@@ -29,7 +32,7 @@ function pump(f) {
   };
   const lost = [1 - f.pumpVolumetric, 1 / f.pumpHydroMechanical - 1];
   const { leak, drag, friction } = losses(perRadian, ...lost, rated, f.viscosity);
-  return ({ rate: speed, power }) => {
+  const pass = ({ rate: speed, power }) => {
     const torque = power / speed - drag * speed;
     if (torque <= 0) return stalled(perRadian * speed, power, 'pressure');
     const pressure = torque / (perRadian * (1 + friction));
@@ -40,18 +43,21 @@ function pump(f) {
     return {
       rate: flow,
       power: pressure * flow,
-      loss: leak * pressure * pressure + rubbed,
+      heat: leak * pressure * pressure + rubbed,
       strain,
       stall: null,
     };
   };
+  // P = Δp·V·ω/2π + (C_f·V·Δp/2π + T_d)·ω
+  pass.mayTake = (speed) => (f.relief * perRadian * (1 + friction) + drag * speed) * speed;
+  return pass;
 }
 
 function divert(f) {
   return ({ rate: flow, power }) => {
     const used = Math.min(flow, f.mostFlow);
-    const loss = (power * (flow - used)) / flow;
-    return { rate: used, power: (power * used) / flow, loss, strain: 0, stall: null };
+    const heat = (power * (flow - used)) / flow;
+    return { rate: used, power: (power * used) / flow, heat, strain: 0, stall: null };
   };
 }
 
@@ -98,8 +104,8 @@ function motor(f) {
     const rubbed = perRadian * pressure * friction + drag * speed;
     const torque = perRadian * pressure - rubbed;
     if (torque <= 0) return { ...stalled(speed, power, 'pressure'), strain };
-    const loss = leak * pressure * pressure + rubbed * speed;
-    return { rate: speed, power: torque * speed, loss, strain, stall: null };
+    const heat = leak * pressure * pressure + rubbed * speed;
+    return { rate: speed, power: torque * speed, heat, strain, stall: null };
   };
 }
 
@@ -107,20 +113,20 @@ function gear(f) {
   return ({ rate, power }) => ({
     rate: rate * f.gearRatio,
     power: power * f.gearEfficiency,
-    loss: power * (1 - f.gearEfficiency),
+    heat: 0,
     strain: 0,
     stall: null,
   });
 }
 
 function stalled(rate, power, stall) {
-  return { rate, power: 0, loss: power, strain: 0, stall };
+  return { rate, power: 0, heat: power, strain: 0, stall };
 }
 
 function lessPressure({ rate: flow, power }, drop) {
-  const loss = drop * flow;
-  if (power <= loss) return stalled(flow, power, 'pressure');
-  return { rate: flow, power: power - loss, loss, strain: 0, stall: null };
+  const heat = drop * flow;
+  if (power <= heat) return stalled(flow, power, 'pressure');
+  return { rate: flow, power: power - heat, heat, strain: 0, stall: null };
 }
 
 // Δp = Δp_r·(Q/Q_r)²
@@ -158,48 +164,38 @@ export function ledger(f, stages) {
 
 function running(f, stages, part) {
   let strain = 0;
+  let heat = 0;
   let drive = { rate: f.speed, power: f.available * part, stall: null };
   for (const pass of stages) {
     drive = pass(drive);
     strain = Math.max(strain, drive.strain);
+    heat += drive.heat;
     if (drive.stall) break;
   }
-  return { part, strain, power: drive.power, stall: drive.stall };
+  return { part, strain, heat, power: drive.power, stall: drive.stall };
 }
 
 function most(f, stages) {
   const at = (part) => running(f, stages, part);
-  const highest = top(at);
+  const highest = top(at, Math.min(1, stages[0].mayTake(f.speed) / f.available));
+  if (!highest.stall && highest.heat < highest.power) return highest;
   const less = at(highest.part * (1 - 1e-7));
   if (less.stall || less.power <= highest.power) return highest;
   const best = bestBelow(at, highest.part);
   return best.stall ? highest : best;
 }
 
-function top(at) {
-  const all = at(1);
-  const flows = all.stall !== 'flow';
-  if (flows && all.strain <= 1) return all;
-  if (flows) {
-    const inProportion = at(1 / all.strain);
-    if (Math.abs(inProportion.strain - 1) <= 1e-13) return inProportion;
-  }
-  return at(
-    risingRoot((part) => {
-      const it = at(part);
-      return it.stall === 'flow' ? 1e3 : it.strain - 1;
-    }),
-  );
+function top(at, part) {
+  const highest = at(part);
+  if (highest.stall !== 'flow' && highest.strain <= 1 + 1e-13) return highest;
+  const over = (it) => (it.stall === 'flow' ? 1e3 : it.strain - 1);
+  return at(root([0, part], [-1, over(highest)], (part) => over(at(part))));
 }
 
 // Interpolate, truncate, project.
-function risingRoot(f) {
+function root([a, b], [fA, fB], f) {
   const close = 2 ** -50;
   const mostSteps = 50;
-  let [a, b] = [0, 1];
-  let [fA, fB] = [f(a), f(b)];
-  if (fA > 0) return a;
-  if (fB <= 0) return b;
   for (let step = 0; step < mostSteps; step += 1) {
     const width = b - a;
     if (width <= 2 * close || fA === 0) break;
@@ -213,6 +209,7 @@ function risingRoot(f) {
     const fX = f(x);
     if (fX > 0) [b, fB] = [x, fX];
     else [a, fA] = [x, fX];
+    if (fA >= -1e-14) break;
   }
   return a;
 }
@@ -223,7 +220,7 @@ function bestBelow(at, most) {
   let [from, to] = [0, most];
   let low = at(to - golden * (to - from));
   let high = at(from + golden * (to - from));
-  while (to - from > 1e-12 * most) {
+  while (to - from > 1e-8 * most) {
     const rises =
       low.stall === 'pressure' || (high.stall !== 'flow' && high.power > low.power);
     if (rises) {

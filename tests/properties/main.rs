@@ -10,6 +10,7 @@ mod fit;
 mod friction;
 mod hydraulics;
 mod ledgers;
+mod limits;
 mod monotone;
 mod plain;
 mod random;

@@ -1,5 +1,6 @@
 //! The answer: which route to take, in one sentence, with its reasons.
 
+use super::take_home::OPENER;
 use crate::model::Model;
 use crate::rest::AfterRest;
 use crate::text::{advice, sentences, sheet};
@@ -51,6 +52,7 @@ pub fn Answer() -> impl IntoView {
             <p data-testid="contrast">{contrast}</p>
             <button
                 type="button"
+                id=OPENER
                 class="take-home-button"
                 data-testid="take-home"
                 on:click=move |_| model.taking_home.set(true)

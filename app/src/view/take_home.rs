@@ -14,6 +14,8 @@ use farend_core::stage::StagePhysics;
 use farend_core::units::UnitSystem;
 use leptos::prelude::*;
 
+/// Identifier of what opens the sheet.
+pub const OPENER: &str = "take-home-opener";
 /// The most items that the sheet has room for.
 const MOST_ITEMS: usize = 5;
 /// The most questions.
@@ -29,15 +31,35 @@ pub fn TakeHome() -> impl IntoView {
         on_cleanup(move || handle.remove());
     }
     let shown = move || model.taking_home.get() || printing.get();
+    let close = move || {
+        model.taking_home.set(false);
+        // Where the reader came from.
+        browser::focus(OPENER);
+    };
+    let back = NodeRef::<leptos::html::Button>::new();
+    back.on_load(move |button| {
+        if model.taking_home.get_untracked() {
+            // A button that can't take the focus leaves it where it is.
+            let _ = button.focus();
+        }
+    });
     view! {
         <Show when=shown>
-            <section class="take-home" data-testid="take-home-page">
+            <section
+                class="take-home"
+                data-testid="take-home-page"
+                on:keydown=move |event| {
+                    if event.key() == "Escape" {
+                        close();
+                    }
+                }
+            >
                 <div class="tools">
                     <button
                         type="button"
                         data-testid="back"
-                        autofocus
-                        on:click=move |_| model.taking_home.set(false)
+                        node_ref=back
+                        on:click=move |_| close()
                     >
                         {sheet::BACK}
                     </button>

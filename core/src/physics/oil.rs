@@ -30,9 +30,10 @@ impl Oil {
         let w = |viscosity: Viscosity| log10(log10(viscosity.to_centistokes() + 0.7));
         let lg = |temperature: Temperature| log10(temperature.to_kelvins());
         let (t_40, t_100) = (Temperature::celsius(40.0), Temperature::celsius(100.0));
+        let (w_1, lg_1) = (w(self.at_40), lg(t_40));
         // B = (W₁ − W₂)/(lg T₂ − lg T₁), A = W₁ + B·lg T₁
-        let b = (w(self.at_40) - w(self.at_100)) / (lg(t_100) - lg(t_40));
-        let a = w(self.at_40) + b * lg(t_40);
+        let b = (w_1 - w(self.at_100)) / (lg(t_100) - lg_1);
+        let a = w_1 + b * lg_1;
         // ν = 10^10^(A − B·lg T) − 0.7
         Viscosity::centistokes(pow(10.0, pow(10.0, a - b * lg(temperature))) - 0.7)
     }

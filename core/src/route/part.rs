@@ -104,6 +104,27 @@ pub struct Hookup<'a> {
     pub settings: &'a Settings,
 }
 
+/// A machine at work with an implement: what all its routes have in common.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct MachineAtWork {
+    /// What the engine has left for a route.
+    pub budget: Budget,
+    /// The machine's own oil.
+    pub oil: OilAtWork,
+}
+
+impl MachineAtWork {
+    /// At these settings.
+    pub fn new(machine: &Machine, implement: &Implement, settings: &Settings) -> Self {
+        let ground_speed = settings.ground_speed_for(implement);
+        let oil = settings.oil_for(machine.oil);
+        Self {
+            budget: Budget::at(machine, implement, settings, ground_speed),
+            oil: OilAtWork::of(&oil, settings.oil_temperature()),
+        }
+    }
+}
+
 /// Stages and reasons as the parts add them.
 #[derive(Debug, Default)]
 struct Assembly {
@@ -122,35 +143,50 @@ struct Assembly {
 /// # Errors
 /// Every reason why it can't be had.
 pub fn assemble(parts: &[Part], hookup: Hookup<'_>) -> Result<Joined, Vec<NoFit>> {
-    let mut assembly = Assembly::default();
+    let machine = MachineAtWork::new(hookup.machine, hookup.implement, hookup.settings);
+    assemble_at_work(parts, hookup, &machine)
+}
+
+/// Joins up a route with the hookup's machine at work.
+///
+/// # Errors
+/// Every reason why it can't be had.
+pub fn assemble_at_work(
+    parts: &[Part],
+    hookup: Hookup<'_>,
+    machine: &MachineAtWork,
+) -> Result<Joined, Vec<NoFit>> {
+    let mut assembly = Assembly {
+        stages: Vec::with_capacity(MANY_STAGES),
+        ..Assembly::default()
+    };
     if hookup.kit.is_none() {
         assembly.reasons.push(NoFit::NoKit);
     }
     for part in parts {
         part.add(hookup, &mut assembly);
     }
-    let oil = hookup
-        .settings
-        .oil_for(assembly.oil.unwrap_or(hookup.machine.oil));
-    if assembly.reasons.is_empty() {
-        Ok(Joined {
-            stages: assembly.stages,
-            oil: OilAtWork::of(&oil, hookup.settings.oil_temperature()),
-            budget: Budget::at(
-                hookup.machine,
-                hookup.implement,
-                hookup.settings,
-                hookup.settings.ground_speed_for(hookup.implement),
-            ),
-            filling: Filling {
-                oil,
-                reservoir: assembly.reservoir,
-            },
-        })
-    } else {
-        Err(assembly.reasons)
+    if !assembly.reasons.is_empty() {
+        return Err(assembly.reasons);
     }
+    let settings = hookup.settings;
+    let oil = settings.oil_for(assembly.oil.unwrap_or(hookup.machine.oil));
+    Ok(Joined {
+        stages: assembly.stages,
+        oil: match assembly.oil {
+            None => machine.oil,
+            Some(_) => OilAtWork::of(&oil, settings.oil_temperature()),
+        },
+        budget: machine.budget,
+        filling: Filling {
+            oil,
+            reservoir: assembly.reservoir,
+        },
+    })
 }
+
+/// As many stages as most routes have.
+const MANY_STAGES: usize = 12;
 
 impl Part {
     fn add(self, hookup: Hookup<'_>, to: &mut Assembly) {
@@ -184,7 +220,7 @@ impl Part {
                     to.reasons.push(NoFit::KitForOtherPto { brings, needs });
                 }
                 for gear in kit.into_iter().flat_map(|kit| &kit.drive) {
-                    to.gear(gear.clone());
+                    to.gear(*gear);
                 }
             }
             Self::KitPump => {
@@ -364,7 +400,7 @@ impl Assembly {
             highest: motor.highest_pressure,
         }));
         let steps = implement.from_motor(motor);
-        self.stages.extend(steps.into_iter().map(Stage::Gear));
+        self.stages.extend(steps.map(Stage::Gear));
     }
 
     fn shaft(&mut self, implement: &Implement, place: Place) {

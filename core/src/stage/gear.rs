@@ -4,9 +4,9 @@ use super::{AtWork, FigureName, Pass, StageKind, StagePhysics, Uncertain, Visit}
 use crate::drive::{Drive, Limit, Rate, Stall};
 use crate::formula::{Figure, Formula};
 use crate::physics::joint::total_fluctuation;
-use crate::quantity::Torque;
+use crate::quantity::{AngularSpeed, Power, Torque};
 use crate::source::Source;
-use crate::spread::{Axis, Spread};
+use crate::spread::{Axis, Corner, Spread};
 use crate::units::Quantity;
 use crate::words::words;
 
@@ -44,7 +44,7 @@ pub enum GearRole {
 }
 
 /// A step that stays mechanical.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Gear {
     /// What it is.
     pub role: GearRole,
@@ -58,6 +58,15 @@ pub struct Gear {
     pub angle: Option<f64>,
 }
 
+impl Gear {
+    /// The most power on its output shaft at a speed of that, and whose limit it is.
+    fn allowed(&self, speed: AngularSpeed, corner: Corner) -> Option<(Power, Limit)> {
+        let (rating, limit) = self.rating.as_ref()?;
+        // P₂ = T_r·ω₂
+        Some((corner.of(Axis::Merit, rating) * speed, *limit))
+    }
+}
+
 impl StagePhysics for Gear {
     fn kind(&self) -> StageKind {
         StageKind::Gear(self.role)
@@ -69,11 +78,10 @@ impl StagePhysics for Gear {
         let efficiency = at.corner.of(Axis::Merit, &self.efficiency);
         // P₂ = P₁·η
         let power = takes.power * efficiency;
-        // T₂ = P₂/ω₂ against T_r
-        let strain = self.rating.as_ref().map(|(rating, limit)| {
-            let allowed = at.corner.of(Axis::Merit, rating) * speed;
-            (power / allowed, *limit)
-        });
+        // T₂/T_r = P₂/(T_r·ω₂)
+        let strain = self
+            .allowed(speed, at.corner)
+            .map(|(allowed, limit)| (power / allowed, limit));
         Ok(Pass {
             gives: Drive {
                 rate: Rate::Turning(speed),
@@ -83,6 +91,12 @@ impl StagePhysics for Gear {
             strain,
             stall: None,
         })
+    }
+
+    fn may_take(&self, rate: Rate, at: &AtWork) -> Option<Power> {
+        let (allowed, _) = self.allowed(rate.turning().ok()? * self.ratio, at.corner)?;
+        // P₁ = P₂/η
+        Some(allowed / at.corner.of(Axis::Merit, &self.efficiency))
     }
 
     fn formulas(&self, takes: Drive, gives: Drive, _: &AtWork) -> Vec<Formula> {

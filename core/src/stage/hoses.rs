@@ -11,7 +11,7 @@ use crate::spread::{Axis, Corner, Spread};
 use crate::units::Quantity;
 
 /// A pair of hoses with their couplers.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Hoses {
     /// The hose to the motor.
     pub supply: Pipe,

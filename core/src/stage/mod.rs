@@ -2,7 +2,8 @@
 //!
 //! A stage takes power at a speed or a flow and hands on what is left of it. The harder it is
 //! driven, the higher its torque or pressure: [`Pass::strain`] says how near that is to the most
-//! that it may be. That is all that the chain needs to know of a stage.
+//! that it may be, and [`StagePhysics::may_take`], where it's known beforehand, with how much power
+//! it gets there. That is all that the chain needs to know of a stage.
 
 pub mod divert;
 pub mod gear;
@@ -13,7 +14,7 @@ pub mod steering;
 pub mod valve;
 
 use crate::defaults;
-use crate::drive::{Drive, Limit, Stall};
+use crate::drive::{Drive, Limit, Rate, Stall};
 use crate::formula::{Figure, Formula};
 use crate::physics::displacement::RatedPoint;
 use crate::physics::oil::Oil;
@@ -258,6 +259,12 @@ pub trait StagePhysics {
     /// [`Stall::NotJoined`] where a stage for oil meets a shaft or the other way.
     fn pass(&self, takes: Drive, at: &AtWork) -> Result<Pass, Stall>;
 
+    /// The most power that it may take at a rate: what strains it to its limit. `None` where it has
+    /// none, or where that isn't known beforehand.
+    fn may_take(&self, _: Rate, _: &AtWork) -> Option<Power> {
+        None
+    }
+
     /// How its figures come about, for showing.
     fn formulas(&self, takes: Drive, gives: Drive, at: &AtWork) -> Vec<Formula>;
 
@@ -266,7 +273,7 @@ pub trait StagePhysics {
 }
 
 /// One step of a route.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Stage {
     /// A gear, belt, chain or joint.
     Gear(Gear),
@@ -284,46 +291,39 @@ pub enum Stage {
     Motor(Motor),
 }
 
-impl Stage {
-    fn physics(&self) -> &dyn StagePhysics {
-        match self {
-            Self::Gear(stage) => stage,
-            Self::Pump(stage) => stage,
-            Self::Steering(stage) => stage,
-            Self::Divert(stage) => stage,
-            Self::Valve(stage) => stage,
-            Self::Hoses(stage) => stage,
-            Self::Motor(stage) => stage,
+/// The same for each kind of stage.
+macro_rules! of_each {
+    ($self:ident, $stage:ident => $does:expr) => {
+        match $self {
+            Self::Gear($stage) => $does,
+            Self::Pump($stage) => $does,
+            Self::Steering($stage) => $does,
+            Self::Divert($stage) => $does,
+            Self::Valve($stage) => $does,
+            Self::Hoses($stage) => $does,
+            Self::Motor($stage) => $does,
         }
-    }
-
-    fn physics_mut(&mut self) -> &mut dyn StagePhysics {
-        match self {
-            Self::Gear(stage) => stage,
-            Self::Pump(stage) => stage,
-            Self::Steering(stage) => stage,
-            Self::Divert(stage) => stage,
-            Self::Valve(stage) => stage,
-            Self::Hoses(stage) => stage,
-            Self::Motor(stage) => stage,
-        }
-    }
+    };
 }
 
 impl StagePhysics for Stage {
     fn kind(&self) -> StageKind {
-        self.physics().kind()
+        of_each!(self, stage => stage.kind())
     }
 
     fn pass(&self, takes: Drive, at: &AtWork) -> Result<Pass, Stall> {
-        self.physics().pass(takes, at)
+        of_each!(self, stage => stage.pass(takes, at))
+    }
+
+    fn may_take(&self, rate: Rate, at: &AtWork) -> Option<Power> {
+        of_each!(self, stage => stage.may_take(rate, at))
     }
 
     fn formulas(&self, takes: Drive, gives: Drive, at: &AtWork) -> Vec<Formula> {
-        self.physics().formulas(takes, gives, at)
+        of_each!(self, stage => stage.formulas(takes, gives, at))
     }
 
     fn visit(&mut self, visit: &mut Visit<'_>) {
-        self.physics_mut().visit(visit);
+        of_each!(self, stage => stage.visit(visit));
     }
 }

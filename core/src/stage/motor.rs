@@ -10,7 +10,7 @@ use crate::spread::{Axis, Corner, Spread};
 use crate::units::Quantity;
 
 /// A fixed-displacement motor.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Motor {
     /// Displacement per revolution, above zero.
     pub displacement: Displacement,

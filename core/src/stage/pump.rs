@@ -27,7 +27,7 @@ pub enum PumpSize {
 }
 
 /// A pump with its relief valve.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Pump {
     /// How its size is known.
     pub size: PumpSize,
@@ -128,21 +128,36 @@ impl Pump {
 }
 
 impl Pump {
+    /// Power that it takes at a pressure. A pump that is asked for a flow swings back to that and
+    /// what leaks of it, as far as it has so much.
+    ///
+    /// Equation: P = Δp·x·V·ω/2π + (C_f·V·Δp/2π + T_d)·ω, x·V·ω/2π = Q_d + Q_s or x = 1. Units: SI.
+    /// Valid range: speed above zero. Source: Wilson's model, from memory.
+    fn takes(
+        &self,
+        pressure: Pressure,
+        asked: Option<Flow>,
+        speed: AngularSpeed,
+        at: &AtWork,
+    ) -> Power {
+        let losses = self.losses(at.corner);
+        let geometric = losses.displacement * speed;
+        // x·V·ω/2π = Q_d + Q_s
+        let swept = asked.map_or(geometric, |asked| {
+            geometric.min(asked + losses.leaks(pressure, at.viscosity))
+        });
+        // T_loss = C_f·V·Δp/2π + T_d
+        let rubbed =
+            pressure * losses.displacement * losses.friction() + losses.drag(speed, at.viscosity);
+        // P = Δp·x·V·ω/2π + T_loss·ω
+        pressure * swept + rubbed * speed
+    }
+
     /// Power that it takes while nothing is asked of it, all of which heats the oil: a fixed pump
     /// sends its flow round against a pressure, a variable one only holds that pressure.
-    ///
-    /// Equation: P = T·ω, T of the model with x = 1, or with x·V·ω/2π = Q_s. Units: SI.
-    /// Valid range: speed above zero. Source: Wilson's model, from memory.
     pub fn idles(&self, against: Pressure, speed: AngularSpeed, at: &AtWork) -> Power {
-        let losses = self.losses(at.corner);
-        let rubbed =
-            against * losses.displacement * losses.friction() + losses.drag(speed, at.viscosity);
-        let flow = match self.demand {
-            Some(_) => losses.leaks(against, at.viscosity),
-            None => losses.displacement * speed,
-        };
-        // P = p·Q + T_loss·ω
-        against * flow + rubbed * speed
+        let asked = self.demand.map(|_| Flow::ZERO);
+        self.takes(against, asked, speed, at)
     }
 }
 
@@ -189,6 +204,13 @@ impl StagePhysics for Pump {
             strain,
             stall: None,
         })
+    }
+
+    fn may_take(&self, rate: Rate, at: &AtWork) -> Option<Power> {
+        let relief = at.corner.of(Axis::Merit, &self.relief);
+        let most = self.takes(relief, self.demand, rate.turning().ok()?, at);
+        // A pump that steering leaves no flow takes nothing, and nothing holds it.
+        (most > Power::ZERO).then_some(most)
     }
 
     fn formulas(&self, takes: Drive, gives: Drive, at: &AtWork) -> Vec<Formula> {
