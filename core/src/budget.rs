@@ -50,14 +50,9 @@ impl Budget {
     ) -> Self {
         let speed = settings.engine_speed_for(machine);
         let engine = &machine.engine;
-        let net = engine.net_at(speed);
         Self {
             speed,
-            net: match settings.engine_power {
-                None => net,
-                // P(n) = P_set·P_yard(n)/P_yard
-                Some(power) => net.moved_to(power * (net.likely / engine.net.likely)),
-            },
+            net: settings.net_at(machine, speed),
             air: engine.left_by_air(settings.altitude(), settings.air()),
             air_by_rule: engine.left_by_rule(settings.altitude(), settings.air()),
             driving: None,

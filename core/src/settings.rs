@@ -11,6 +11,7 @@ use crate::quantity::{
 };
 use crate::route::RouteId;
 use crate::route::part::{Part, circuit};
+use crate::spread::Spread;
 use crate::yard::report::Report;
 
 /// What the user has turned. `None`: the yard's own figure.
@@ -115,6 +116,21 @@ impl Settings {
             .into_iter()
             .find(|limit| is(*limit))
             .unwrap_or(speed)
+    }
+
+    /// The engine's net power at a speed that they mean: the yard's, or the one that is set with the
+    /// yard's curve and relative spread.
+    ///
+    /// Equation: P(n) = P_set·P_yard(n)/P_yard. Units: SI. Valid range: as
+    /// [`crate::machine::Engine::net_at`]. Source: definition.
+    pub fn net_at(&self, machine: &Machine, speed: AngularSpeed) -> Spread<Power> {
+        let engine = &machine.engine;
+        let net = engine.net_at(speed);
+        match self.engine_power {
+            None => net,
+            // P(n) = P_set·P_yard(n)/P_yard
+            Some(power) => net.moved_to(power * (net.likely / engine.net.likely)),
+        }
     }
 
     /// The circuit of a machine's own hydraulics that they mean.

@@ -166,6 +166,7 @@ fn sensible(mut entry: YardEntry, draws: Draws) -> YardEntry {
         machine.engine.gross_kw = None;
         machine.engine.net_kw = Some(UncertainEntry::One(need * engine));
         machine.mass_kg = None;
+        machine.axles = None;
         let ptos = [
             &mut machine.rear_pto,
             &mut machine.economy_pto,
@@ -475,15 +476,19 @@ fn just_the_engine_that_it_takes_does_it_and_a_weaker_one_does_not() {
                 return Ok(());
             };
             let speed = outfit.settings.engine_speed.expect("a speed");
-            let has = tried.machine.engine.net_at(speed).likely;
+            let has = tried.settings.net_at(tried.machine, speed).likely;
             prop_assert!(outfit.engine <= has * (1.0 + 1e-9));
             let with = |part: f64| {
                 let mut machine = tried.machine.clone();
                 machine.engine.net = machine.engine.net.map(|power| power * part);
+                let set = outfit.settings.engine_power.map(|power| power * part);
                 let tried = Tried {
                     machine: &machine,
                     kits: std::slice::from_ref(&outfit.kit),
-                    settings: outfit.settings,
+                    settings: Settings {
+                        engine_power: set,
+                        ..outfit.settings
+                    },
                     ..tried
                 };
                 let run = tried.run().expect("it fits");

@@ -26,7 +26,7 @@ pub fn Page() -> impl IntoView {
     view! {
         <TakeHome />
         <Header />
-        <main class:covered=move || model.taking_home.get()>
+        <main class="page" class:covered=move || model.taking_home.get()>
             <NoticeBox />
             <Choices />
             <Answer />

@@ -16,6 +16,8 @@ use leptos::prelude::*;
 
 /// Identifier of what opens the sheet.
 pub const OPENER: &str = "take-home-opener";
+/// Identifier of what leads back.
+const BACK: &str = "take-home-back";
 /// The most items that the sheet has room for.
 const MOST_ITEMS: usize = 5;
 /// The most questions.
@@ -36,16 +38,14 @@ pub fn TakeHome() -> impl IntoView {
         // Where the reader came from.
         browser::focus(OPENER);
     };
-    let back = NodeRef::<leptos::html::Button>::new();
-    back.on_load(move |button| {
-        if model.taking_home.get_untracked() {
-            // A button that can't take the focus leaves it where it is.
-            let _ = button.focus();
+    Effect::new(move || {
+        if model.taking_home.get() {
+            browser::focus(BACK);
         }
     });
     view! {
         <Show when=shown>
-            <section
+            <main
                 class="take-home"
                 data-testid="take-home-page"
                 on:keydown=move |event| {
@@ -58,7 +58,7 @@ pub fn TakeHome() -> impl IntoView {
                     <button
                         type="button"
                         data-testid="back"
-                        node_ref=back
+                        id=BACK
                         on:click=move |_| close()
                     >
                         {sheet::BACK}
@@ -66,7 +66,7 @@ pub fn TakeHome() -> impl IntoView {
                     <Print />
                 </div>
                 {move || Sheet::of(model).map(|sheet| sheet.view(model))}
-            </section>
+            </main>
         </Show>
     }
 }
@@ -268,7 +268,7 @@ fn ledger(ledger: &Ledger, units: UnitSystem) -> impl IntoView + use<> {
         <table>
             <thead>
                 <tr>
-                    <th></th>
+                    <td></td>
                     <th scope="col">{sheet::LOST}</th>
                     <th scope="col">{sheet::PASSED_ON}</th>
                 </tr>

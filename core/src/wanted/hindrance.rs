@@ -74,6 +74,7 @@ fn lifted(scene: &Scene<'_>, kit: &Kit, lift: Lift) -> Option<Lifted> {
     let with = Scene {
         machine: &machine,
         implement: &implement,
+        settings: lift.settings(scene.settings),
         looks: FEW_LOOKS,
         ..*scene
     };
@@ -152,7 +153,7 @@ fn exceeded(scene: &Scene<'_>, kit: &Kit, lift: Lift, found: &Lifted) -> Option<
     };
     let (ledger, needs) = at_wish(&with, &found.draft)?;
     let at = ledger.passages.first()?.takes.rate.turning().ok()?;
-    let has = scene.machine.engine.net_at(at).likely;
+    let has = scene.settings.net_at(scene.machine, at).likely;
     let mut all = Vec::new();
     if needs > has {
         all.push(Hindrance::EngineTooWeak { at, needs, has });

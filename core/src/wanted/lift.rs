@@ -4,7 +4,7 @@ use super::scene::Scene;
 use crate::implement::Implement;
 use crate::machine::{Machine, Pto};
 use crate::quantity::{Flow, Pressure};
-use crate::settings::{FLOW_LIMITS, RELIEF_LIMITS};
+use crate::settings::{FLOW_LIMITS, RELIEF_LIMITS, Settings};
 
 /// Limits to lift.
 #[derive(Clone, Copy, Debug, Default)]
@@ -87,6 +87,15 @@ impl Lift {
             self.pto(pto);
         }
         machine
+    }
+
+    /// The settings with what is lifted of them.
+    pub fn settings(&self, settings: Settings) -> Settings {
+        let lifted = |power| if self.engine { power * STRONG } else { power };
+        Settings {
+            engine_power: settings.engine_power.map(lifted),
+            ..settings
+        }
     }
 
     fn pto(&self, pto: &mut Pto) {
