@@ -2,6 +2,8 @@
 
 use farend_core::compare::{Comparison, compare};
 use farend_core::control::Control;
+use farend_core::export::comparison::Saved;
+use farend_core::export::open::{Opened, open};
 use farend_core::fault::Fault;
 use farend_core::implement::Implement;
 use farend_core::kit::Kit;
@@ -12,6 +14,7 @@ use farend_core::route::joined::Joined;
 use farend_core::route::part::{Hookup, assemble};
 use farend_core::settings::Settings;
 use farend_core::state::{LinkFault, State};
+use farend_core::survey::Asked;
 use farend_core::thermal::{Heat, heat};
 use farend_core::units::{Quantity, UnitSystem};
 use farend_core::work::Load;
@@ -22,17 +25,19 @@ use std::sync::Arc;
 /// Something that the user must be told, until they have read it.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Notice {
-    /// A yard file was refused.
-    BadYard {
+    /// A yard file or a saved comparison was refused.
+    BadFile {
         /// Its name.
         file: String,
         /// All that is wrong with it.
         faults: Vec<Fault>,
     },
-    /// A yard file couldn't be read from the disk.
+    /// A file couldn't be read from the disk.
     UnreadableFile(String),
     /// A yard file was taken over.
     OpenedYard(String),
+    /// A saved comparison was taken over.
+    OpenedComparison(String),
     /// A link couldn't be read.
     BadLink(LinkFault),
     /// A link names a machine or an implement that this yard doesn't have.
@@ -41,6 +46,12 @@ pub enum Notice {
     BadSettings(Vec<Fault>),
     /// The browser doesn't let the page save a file.
     CantSave,
+    /// A file was handed over, but the frame around the page may keep it back.
+    SavedFromFrame,
+    /// The browser doesn't make pixels of the picture.
+    CantDraw,
+    /// The open route can't be hooked up, so there is no ledger to save.
+    NoLedger(RouteId),
 }
 
 /// The page's data. `yard`, `state` and `notice` are stored; the rest derives from them.
@@ -70,18 +81,7 @@ impl Model {
     /// The demo yard, with the state that a link holds, where it holds one.
     pub fn new(fragment: &str) -> Self {
         // The demo is part of the program and its tests load it.
-        let yard = Yard::from_json(DEMO).unwrap_or_else(|_| Yard {
-            name: String::new(),
-            place: None,
-            invented: true,
-            dealer: None,
-            note: None,
-            currency: None,
-            hour_price: None,
-            machines: Vec::new(),
-            implements: Vec::new(),
-            kits: Vec::new(),
-        });
+        let yard = Yard::from_json(DEMO).unwrap_or_default();
         let (state, notice) = read_link(&yard, fragment);
         let yard = RwSignal::new(Arc::new(yard));
         let state = RwSignal::new(state);
@@ -205,11 +205,12 @@ impl Model {
         heat(&joined, load, self.settings.get().air())
     }
 
-    /// Takes over a yard file, or says all that is wrong with it and leaves everything as it was.
-    pub fn open_yard(self, file: String, text: &str) {
-        match Yard::from_json(text) {
-            Err(faults) => self.notice.set(Some(Notice::BadYard { file, faults })),
-            Ok(yard) => {
+    /// Takes over a yard file or a saved comparison, or says all that is wrong with it and leaves
+    /// everything as it was.
+    pub fn open_file(self, file: String, text: &str) {
+        match open(text) {
+            Err(faults) => self.notice.set(Some(Notice::BadFile { file, faults })),
+            Ok(Opened::Yard(yard)) => {
                 let units = self.units.get_untracked();
                 let mut state = first_state(&yard);
                 state.units = units;
@@ -218,7 +219,39 @@ impl Model {
                 self.notice.set(Some(Notice::OpenedYard(file)));
                 self.keep_a_running_route();
             }
+            Ok(Opened::Comparison { yard, state }) => {
+                self.yard.set(Arc::new(yard));
+                self.state.set(state);
+                self.notice.set(Some(Notice::OpenedComparison(file)));
+            }
         }
+    }
+
+    /// Hands over all of the comparison as it stands, to be taken along; `None` where there is none.
+    pub fn with_saved<T>(self, take: impl FnOnce(Saved<'_>) -> T) -> Option<T> {
+        let yard = self.yard.read_untracked();
+        let state = self.state.read_untracked();
+        let machine = yard.machine(&state.machine)?;
+        let implement = yard.implement(&state.implement)?;
+        let comparison = self.comparison.read_untracked();
+        let comparison = comparison.as_ref()?;
+        let survey = Asked {
+            machine,
+            implement,
+            kits: &yard.kits,
+            settings: &state.settings,
+            prices: &state.prices,
+            weights: state.weights,
+        }
+        .survey(comparison);
+        Some(take(Saved {
+            yard: &yard,
+            state: &state,
+            machine,
+            implement,
+            comparison,
+            survey: &survey,
+        }))
     }
 
     /// Takes over a link's state, or says what is wrong with it.
@@ -321,16 +354,35 @@ mod tests {
     }
 
     #[test]
-    fn a_bad_yard_leaves_everything_as_it_was() {
+    fn a_bad_file_leaves_everything_as_it_was() {
         with_model("", |model| {
             let (yard, state) = (model.yard.get(), model.state.get());
-            model.open_yard("bad.json".to_owned(), "{}");
+            model.open_file("bad.json".to_owned(), "{}");
             assert_eq!(model.yard.get(), yard);
             assert_eq!(model.state.get(), state);
-            let Some(Notice::BadYard { faults, .. }) = model.notice.get() else {
+            let Some(Notice::BadFile { faults, .. }) = model.notice.get() else {
                 panic!("the faults must be told");
             };
             assert!(faults.len() > 1);
+        });
+    }
+
+    #[test]
+    fn a_saved_comparison_brings_back_yard_and_state() {
+        with_model("", |model| {
+            let own = DEMO.replace("heron-68", "own-68");
+            model.open_file("own.json".to_owned(), &own);
+            model.choose_machine("own-68".to_owned());
+            model.state.update(|state| state.route = RouteId::PumpPack);
+            let text = model.with_saved(|saved| saved.to_json().unwrap()).unwrap();
+            let (yard, state) = (model.yard.get(), model.state.get());
+            with_model("", |again| {
+                again.open_file("saved.json".to_owned(), &text);
+                assert_eq!(again.yard.get(), yard);
+                assert_eq!(again.state.get(), state);
+                let opened = Notice::OpenedComparison("saved.json".to_owned());
+                assert_eq!(again.notice.get(), Some(opened));
+            });
         });
     }
 

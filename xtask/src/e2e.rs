@@ -1,5 +1,7 @@
 //! Scripts of tests/e2e, run by node against the served release page.
 
+use std::path::Path;
+
 use anyhow::Result;
 use xshell::cmd;
 
@@ -8,25 +10,37 @@ use crate::server::{SUB_FOLDER, Server};
 use crate::setup::Browser;
 
 pub fn flows(host: &Host, browser: &Browser) -> Result<()> {
-    node(host, browser, &["--test", "--test-reporter=spec"])
+    node(host, browser, &["--test", "--test-reporter=spec"], None)
 }
 
 pub fn shots(host: &Host, browser: &Browser) -> Result<()> {
-    node(host, browser, &["screenshots.mjs"])
+    node(host, browser, &["screenshots.mjs"], None)
 }
 
-fn node(host: &Host, browser: &Browser, arguments: &[&str]) -> Result<()> {
+pub fn spreadsheet(host: &Host, browser: &Browser, program: &Path) -> Result<()> {
+    let arguments = ["--test", "--test-reporter=spec", "spreadsheet.mjs"];
+    node(host, browser, &arguments, Some(program))
+}
+
+fn node(
+    host: &Host,
+    browser: &Browser,
+    arguments: &[&str],
+    spreadsheet: Option<&Path>,
+) -> Result<()> {
     let server = Server::bind(0, &host.dist())?;
     let url = server.url()?;
     server.serve_in_background();
 
     let sh = &host.sh;
     let _in_folder = sh.push_dir(host.root.join("tests").join("e2e"));
-    cmd!(sh, "node {arguments...}")
+    let command = cmd!(sh, "node {arguments...}")
         .env("FAREND_URL", &url)
         .env("FAREND_SUB_FOLDER", SUB_FOLDER)
         .env("FAREND_SHOTS", host.root.join("target").join("shots"))
-        .env("CHROMIUM", &browser.chromium)
-        .run()?;
-    Ok(())
+        .env("CHROMIUM", &browser.chromium);
+    Ok(match spreadsheet {
+        None => command.run()?,
+        Some(program) => command.env("SOFFICE", program).run()?,
+    })
 }

@@ -1,6 +1,7 @@
 //! Everything that the page says. No other file holds words for people.
 
 pub mod cautions;
+pub mod columns;
 pub mod labels;
 pub mod notices;
 pub mod reasons;

@@ -111,6 +111,41 @@ pub fn need_end(power: String) -> String {
     format!("the job needs {power}")
 }
 
+/// The picture's title.
+pub fn picture_title(machine: &Machine, implement: &Implement) -> String {
+    format!("{} on the {}", short(&implement.name), short(&machine.name))
+}
+
+/// What the picture shows.
+pub fn picture_subject(all: &Comparison, units: UnitSystem) -> String {
+    format!(
+        "What arrives at the rotor by six routes, of the engine's {} net at {}",
+        number::power(all.budget.net.likely, units),
+        number::shown(Quantity::Speed(all.budget.speed), units)
+    )
+}
+
+/// How a route fares, beside its bar.
+pub fn standing_and_part(run: &Run, engine: Power) -> [String; 2] {
+    [
+        labels::standing(run.verdict.likely).to_owned(),
+        format!(
+            "{} of engine",
+            number::percent(run.delivered.likely / engine)
+        ),
+    ]
+}
+
+/// What the picture tells, for those who don't see it.
+pub fn picture(title: &str, all: &Comparison, units: UnitSystem) -> String {
+    format!("{title}. {}", bars(all, units))
+}
+
+/// Who made the picture, and when.
+pub fn made_by(version: &str, date: &str) -> String {
+    format!("{} {version}, {date}", labels::TITLE)
+}
+
 /// Where a route's losses lie, in one line.
 pub fn losses(run: &Run, units: UnitSystem) -> Option<String> {
     let told: Vec<_> = run

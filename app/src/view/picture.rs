@@ -1,0 +1,275 @@
+//! The six routes as a picture of its own: an SVG that needs nothing beside it, for files and paper.
+//!
+//! All of its look stands in its attributes. What is told by colour is told by filling, outline or
+//! word too.
+
+mod marks;
+
+use crate::model::Model;
+use crate::segments::{Piece, scale, segments};
+use crate::text::{columns, labels, sentences};
+use crate::{browser, number};
+use farend_core::compare::{Comparison, Outcome, RouteResult, Run};
+use farend_core::quantity::Power;
+use farend_core::route::part::NoFit;
+use farend_core::units::UnitSystem;
+use leptos::prelude::*;
+use marks::{Letters, NEED, QUIET, at, filled, need, patterns, piece, whisker};
+use web_sys::HtmlElement;
+
+/// Width and height in the picture's own units.
+pub const SIZE: [u32; 2] = [1000, 640];
+
+/// Left and right edge of all that is shown.
+const EDGES: [f64; 2] = [32.0, 968.0];
+/// Where the bars begin, and where their scale ends.
+const BARS: [f64; 2] = [222.0, 776.0];
+/// Where a bar's figures begin.
+const FIGURES: f64 = 794.0;
+/// Top of the first bar.
+const TOP: f64 = 126.0;
+/// From one bar to the next.
+const PITCH: f64 = 66.0;
+/// Height of a bar.
+const BAR: f64 = 32.0;
+/// Foot of what the last bar has below it.
+const FOOT: f64 = TOP + 5.0 * PITCH + 54.0;
+
+/// The picture as the text of an SVG file. `None` where the browser refuses.
+pub fn file(model: Model) -> Option<String> {
+    // Outside the document: nobody sees or hears it.
+    let apart: HtmlElement = browser::element("div")?;
+    let shown = leptos::mount::mount_to(apart.clone(), move || view! { <Picture model=model /> });
+    let text = browser::serialized(&apart.first_element_child()?);
+    drop(shown);
+    text
+}
+
+/// The picture.
+#[component]
+pub fn Picture(model: Model) -> impl IntoView {
+    move || {
+        let (machine, implement) = (model.machine.read(), model.implement.read());
+        let all = model.comparison.read();
+        let (machine, implement, all) = (machine.as_ref()?, implement.as_ref()?, all.as_ref()?);
+        let units = model.units.get();
+        let chart = Chart {
+            scale: scale(machine, all),
+            engine: all.budget.net.likely,
+            units,
+        };
+        let title = sentences::picture_title(machine, implement);
+        let [width, height] = SIZE;
+        let rows = all.routes.iter().zip(0..);
+        Some(view! {
+            <svg
+                role="img"
+                aria-label=sentences::picture(&title, all, units)
+                width=width
+                height=height
+                viewBox=format!("0 0 {width} {height}")
+            >
+                {patterns()}
+                <rect width=width height=height fill="#ffffff" />
+                {heading(&title, all, units)}
+                {chart.ends(all)}
+                {rows.map(|(result, place)| chart.row(result, place)).collect_view()}
+                {key()}
+                {foot(model.yard.read().invented)}
+            </svg>
+        })
+    }
+}
+
+fn heading(title: &str, all: &Comparison, units: UnitSystem) -> impl IntoView + use<> {
+    let [left, right] = EDGES;
+    let large = Letters::new(26.0).bold();
+    let small = Letters::new(15.0).ink(QUIET);
+    let subject = sentences::picture_subject(all, units);
+    view! {
+        {large.draw(left, 44.0, &large.fitted(title, right - left))}
+        {small.draw(left, 68.0, &small.fitted(&subject, right - left))}
+    }
+}
+
+/// What all bars have in common.
+#[derive(Clone, Copy)]
+struct Chart {
+    /// Power that the whole width stands for.
+    scale: Power,
+    /// The engine's net power.
+    engine: Power,
+    units: UnitSystem,
+}
+
+impl Chart {
+    fn x(&self, power: Power) -> f64 {
+        let [from, to] = BARS;
+        from + (to - from) * (power / self.scale)
+    }
+
+    fn shown(&self, power: Power) -> String {
+        number::power(power, self.units)
+    }
+
+    /// The need and the engine's power, down through all bars and named above them.
+    fn ends(&self, all: &Comparison) -> impl IntoView + use<> {
+        let label = |power: Power, y: f64, letters: Letters, text: String| {
+            let x = self.x(power);
+            let [from, to] = BARS;
+            // Named towards the middle.
+            let anchor = if x > (from + to) / 2.0 {
+                "end"
+            } else {
+                "start"
+            };
+            letters.anchor(anchor).draw(x, y, &text)
+        };
+        let bold = Letters::new(14.0).bold();
+        let engine = at(self.x(self.engine));
+        let range = [all.need.low, all.need.likely, all.need.high].map(|power| self.x(power));
+        let top = TOP - 6.0;
+        view! {
+            <line
+                x1=engine.clone()
+                x2=engine
+                y1=at(top)
+                y2=at(FOOT)
+                stroke=QUIET
+                stroke-width="1"
+            />
+            {need(range, [top, FOOT])}
+            {label(
+                self.engine,
+                96.0,
+                bold.ink(QUIET),
+                sentences::engine_end(self.shown(self.engine)),
+            )}
+            {label(
+                all.need.likely,
+                114.0,
+                bold.ink(NEED),
+                sentences::need_end(self.shown(all.need.likely)),
+            )}
+        }
+    }
+
+    fn row(&self, result: &RouteResult, place: u8) -> impl IntoView + use<> {
+        let y = TOP + PITCH * f64::from(place);
+        let [left, _] = EDGES;
+        let [bars, _] = BARS;
+        let bold = Letters::new(15.0).bold();
+        let name = bold.lines(labels::route(result.route), bars - left - 12.0, 2);
+        let below = y + 14.0 + 17.0 * name.len() as f64;
+        let names = name.iter().zip(0..).map(|(line, place)| {
+            let y = y + 14.0 + 17.0 * f64::from(place);
+            bold.draw(left, y, line)
+        });
+        let rest = match &result.outcome {
+            Outcome::NoFit(reasons) => self.no_fit(reasons, y).into_any(),
+            Outcome::Runs(run) => {
+                let small = Letters::new(12.0).ink(QUIET);
+                let limit = small.draw(left, below, &columns::held_by(run.limit));
+                view! { {limit} {self.bar(run, y)} }.into_any()
+            }
+        };
+        view! { {names.collect_view()} {rest} }
+    }
+
+    fn bar(&self, run: &Run, y: f64) -> impl IntoView + use<> {
+        let [from, to] = BARS;
+        let pieces = segments(run, self.engine, self.scale);
+        let power_of = |piece: Piece| {
+            let widths = pieces.iter().filter(|it| it.piece == piece);
+            self.scale * widths.map(|it| it.width).sum::<f64>()
+        };
+        let lost: Vec<_> = [
+            (labels::IN_SHAFTS, Piece::LostInShafts),
+            (labels::IN_OIL, Piece::LostInOil),
+            (labels::LEFT_OVER, Piece::NotTakenUp),
+            (labels::BEFORE, Piece::AirAndDriving),
+        ]
+        .into_iter()
+        .map(|(name, piece)| (name, power_of(piece)))
+        .filter(|(_, power)| *power > Power::ZERO)
+        .map(|(name, power)| format!("{name} {}", self.shown(power)))
+        .collect();
+        let small = Letters::new(12.0).ink(QUIET);
+        let range = [run.delivered.low, run.delivered.high].map(|power| self.x(power));
+        let [standing, part] = sentences::standing_and_part(run, self.engine);
+        view! {
+            {pieces.iter().map(|it| piece(it, BARS, y, BAR)).collect_view()}
+            {whisker(range, y + BAR / 2.0, 7.0)}
+            {small.draw(from, y + BAR + 15.0, &small.fitted(&lost.join(" · "), to - from))}
+            {Letters::new(22.0).bold().draw(FIGURES, y + 18.0, &self.shown(run.delivered.likely))}
+            {Letters::new(15.0).bold().draw(FIGURES, y + 37.0, &standing)}
+            {small.draw(FIGURES, y + 53.0, &part)}
+        }
+    }
+
+    fn no_fit(&self, reasons: &[NoFit], y: f64) -> impl IntoView + use<> {
+        let [from, to] = BARS;
+        let small = Letters::new(13.0).ink(QUIET);
+        let told = sentences::no_fit(reasons, self.units);
+        let lines = small.lines(&told, to - from, 3).into_iter().zip(0..);
+        let lines =
+            lines.map(|(line, place)| small.draw(from, y + 13.0 + 16.0 * f64::from(place), &line));
+        view! {
+            {lines.collect_view()}
+            {Letters::new(15.0).bold().ink(QUIET).draw(FIGURES, y + 18.0, labels::NO_FIT)}
+        }
+    }
+}
+
+/// What the fillings and lines stand for.
+fn key() -> impl IntoView {
+    const WIDTH: f64 = 34.0;
+    const HEIGHT: f64 = 13.0;
+    let [left, right] = EDGES;
+    let letters = Letters::new(12.5);
+    let column = (right - left) / 3.0;
+    let place = |number: u8| {
+        let (row, of_row) = (number / 3, number % 3);
+        [
+            left + column * f64::from(of_row),
+            FOOT + 18.0 + 20.0 * f64::from(row),
+        ]
+    };
+    let name = move |[x, y]: [f64; 2], name: &str| {
+        let most = column - WIDTH - 16.0;
+        letters.draw(x + WIDTH + 8.0, y + 11.0, &letters.fitted(name, most))
+    };
+    let pieces = [
+        (Piece::Arrives, labels::ARRIVES),
+        (Piece::LostInShafts, labels::LOST_IN_SHAFTS),
+        (Piece::LostInOil, labels::LOST_IN_OIL),
+        (Piece::NotTakenUp, labels::NOT_TAKEN_UP),
+        (Piece::AirAndDriving, labels::AIR_AND_DRIVING),
+    ];
+    let pieces = pieces.into_iter().zip(0..).map(|((piece, text), number)| {
+        let corner = place(number);
+        view! { {filled(piece, corner, [WIDTH, HEIGHT])} {name(corner, text)} }
+    });
+    let [need_at, spread_at] = [place(5), place(6)];
+    let [x, y] = need_at;
+    let across = [x, x + WIDTH / 2.0, x + WIDTH];
+    let [from, middle] = spread_at;
+    view! {
+        {pieces.collect_view()}
+        {need(across, [y, y + HEIGHT])}
+        {name(need_at, labels::NEED)}
+        {whisker([from + 2.0, from + WIDTH - 2.0], middle + HEIGHT / 2.0, 5.0)}
+        {name(spread_at, labels::SPREAD)}
+    }
+}
+
+fn foot(invented: bool) -> impl IntoView {
+    let [left, right] = EDGES;
+    let [_, height] = SIZE;
+    let y = f64::from(height) - 16.0;
+    let made_by = sentences::made_by(env!("CARGO_PKG_VERSION"), &number::today());
+    view! {
+        {invented.then(|| Letters::new(13.0).bold().draw(left, y, labels::INVENTED_DATA))}
+        {Letters::new(12.5).ink(QUIET).anchor("end").draw(right, y, &made_by)}
+    }
+}
