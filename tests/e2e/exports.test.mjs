@@ -123,7 +123,9 @@ const looked = (tab, svg) =>
       label: root.getAttribute('aria-label'),
       elements: [...new Set(all.map((it) => it.localName))],
       attributes: [...new Set(all.flatMap((it) => [...it.attributes].map((attribute) => attribute.name)))],
-      references: all.flatMap((it) => [...it.attributes].map(({ value }) => value)).filter((it) => /url\(|:\/\//.test(it)),
+      references: all
+        .flatMap((it) => [...it.attributes].filter(({ name }) => name !== 'xmlns').map(({ value }) => value))
+        .filter((it) => /url\(|:\/\//.test(it)),
       faces: texts.every((it) => it.closest('[font-family]') && it.closest('[font-size]')),
       words: texts.map((it) => it.textContent),
       touching,

@@ -1,12 +1,10 @@
 //! The schema of saved comparisons, made from the types and the rules, and held against the
 //! committed one.
 
-use crate::comparison::made;
+use crate::comparison::of_demo;
 use farend_core::export::comparison::SavedComparison;
-use farend_core::state::State;
 use farend_core::yard::rules::YARD;
 use farend_core::yard::shape::{Field, Shape};
-use farend_tests::demo;
 use serde_json::{Value, json};
 
 const COMMITTED: &str = include_str!("../../docs/comparison.schema.json");
@@ -62,11 +60,6 @@ fn inner(property: &Value) -> Option<String> {
     Some(name.to_owned())
 }
 
-fn saved(machine: &str, implement: &str) -> Value {
-    let state = State::of(machine.to_owned(), implement.to_owned());
-    serde_json::from_str(&made(demo(), state).text()).expect("JSON")
-}
-
 #[test]
 fn the_committed_schema_is_that_of_the_types() {
     let text = serde_json::to_string_pretty(&schema()).expect("JSON") + "\n";
@@ -86,15 +79,13 @@ fn what_is_saved_follows_the_schema() {
     let schema: Value = serde_json::from_str(COMMITTED).expect("JSON");
     jsonschema::draft202012::meta::validate(&schema).expect("a schema of draft 2020-12");
     let validator = jsonschema::draft202012::new(&schema).expect("a schema");
-    for machine in &demo().machines {
-        for implement in &demo().implements {
-            let file = saved(&machine.id, &implement.id);
-            let wrong: Vec<_> = validator
-                .iter_errors(&file)
-                .map(|error| format!("{}: {error}", error.instance_path()))
-                .collect();
-            assert_eq!(wrong, Vec::<String>::new(), "{}", machine.id);
-        }
+    for made in of_demo() {
+        let file = serde_json::from_str(&made.text()).expect("JSON");
+        let wrong: Vec<_> = validator
+            .iter_errors(&file)
+            .map(|error| format!("{}: {error}", error.instance_path()))
+            .collect();
+        assert_eq!(wrong, Vec::<String>::new(), "{}", made.state.machine);
     }
 }
 
@@ -103,7 +94,8 @@ fn what_is_saved_follows_the_schema() {
 fn what_breaks_a_rule_breaks_the_schema() {
     let schema: Value = serde_json::from_str(COMMITTED).expect("JSON");
     let validator = jsonschema::draft202012::new(&schema).expect("a schema");
-    let good = saved("curlew-46", "snow-thrower-150");
+    let made = of_demo().next().expect("a machine");
+    let good: Value = serde_json::from_str(&made.text()).expect("JSON");
     for (pointer, value) in [
         ("/format", json!("farend-yard")),
         ("/format_version", json!(2)),

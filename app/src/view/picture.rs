@@ -26,14 +26,14 @@ const EDGES: [f64; 2] = [32.0, 968.0];
 const BARS: [f64; 2] = [222.0, 776.0];
 /// Where a bar's figures begin.
 const FIGURES: f64 = 794.0;
-/// Top of the first bar.
-const TOP: f64 = 126.0;
-/// From one bar to the next.
-const PITCH: f64 = 66.0;
+/// Tops of the bars.
+const TOPS: [f64; 6] = [126.0, 192.0, 258.0, 324.0, 390.0, 456.0];
 /// Height of a bar.
 const BAR: f64 = 32.0;
-/// Foot of what the last bar has below it.
-const FOOT: f64 = TOP + 5.0 * PITCH + 54.0;
+/// From above the first bar to below what is told of the last one.
+const DOWN: [f64; 2] = [120.0, 510.0];
+
+const SMALL: Letters = Letters::new(12.0).ink(QUIET);
 
 /// The picture as the text of an SVG file. `None` where the browser refuses.
 pub fn file(model: Model) -> Option<String> {
@@ -60,7 +60,7 @@ pub fn Picture(model: Model) -> impl IntoView {
         };
         let title = sentences::picture_title(machine, implement);
         let [width, height] = SIZE;
-        let rows = all.routes.iter().zip(0..);
+        let rows = || all.routes.iter().zip(TOPS);
         Some(view! {
             <svg
                 role="img"
@@ -72,8 +72,9 @@ pub fn Picture(model: Model) -> impl IntoView {
                 {patterns()}
                 <rect width=width height=height fill="#ffffff" />
                 {heading(&title, all, units)}
+                {rows().filter_map(|(result, y)| Some(chart.bar(result.run()?, y))).collect_view()}
                 {chart.ends(all)}
-                {rows.map(|(result, place)| chart.row(result, place)).collect_view()}
+                {rows().map(|(result, y)| chart.words(result, y)).collect_view()}
                 {key()}
                 {foot(model.yard.read().invented)}
             </svg>
@@ -128,17 +129,17 @@ impl Chart {
         let bold = Letters::new(14.0).bold();
         let engine = at(self.x(self.engine));
         let range = [all.need.low, all.need.likely, all.need.high].map(|power| self.x(power));
-        let top = TOP - 6.0;
+        let [top, foot] = DOWN;
         view! {
             <line
                 x1=engine.clone()
                 x2=engine
                 y1=at(top)
-                y2=at(FOOT)
+                y2=at(foot)
                 stroke=QUIET
                 stroke-width="1"
             />
-            {need(range, [top, FOOT])}
+            {need(range, DOWN)}
             {label(
                 self.engine,
                 96.0,
@@ -154,29 +155,36 @@ impl Chart {
         }
     }
 
-    fn row(&self, result: &RouteResult, place: u8) -> impl IntoView + use<> {
-        let y = TOP + PITCH * f64::from(place);
+    /// A route's bar.
+    fn bar(&self, run: &Run, y: f64) -> impl IntoView + use<> {
+        let pieces = segments(run, self.engine, self.scale);
+        pieces
+            .iter()
+            .map(|it| piece(it, BARS, y, BAR))
+            .collect_view()
+    }
+
+    /// All that is told about a route, and how sure its figure is.
+    fn words(&self, result: &RouteResult, y: f64) -> impl IntoView + use<> {
         let [left, _] = EDGES;
         let [bars, _] = BARS;
         let bold = Letters::new(15.0).bold();
-        let name = bold.lines(labels::route(result.route), bars - left - 12.0, 2);
-        let below = y + 14.0 + 17.0 * name.len() as f64;
-        let names = name.iter().zip(0..).map(|(line, place)| {
-            let y = y + 14.0 + 17.0 * f64::from(place);
-            bold.draw(left, y, line)
-        });
+        let name = bold.lines(labels::route(result.route), bars - left - 8.0, 2);
+        let lines = || (0..).map(|line| y + 14.0 + 17.0 * f64::from(line));
+        let below = lines().nth(name.len()).unwrap_or(y);
+        let names = name.iter().zip(lines());
+        let names = names.map(|(line, y)| bold.draw(left, y, line));
         let rest = match &result.outcome {
             Outcome::NoFit(reasons) => self.no_fit(reasons, y).into_any(),
             Outcome::Runs(run) => {
-                let small = Letters::new(12.0).ink(QUIET);
-                let limit = small.draw(left, below, &columns::held_by(run.limit));
-                view! { {limit} {self.bar(run, y)} }.into_any()
+                let limit = SMALL.draw(left, below, &columns::held_by(run.limit));
+                view! { {limit} {self.figures(run, y)} }.into_any()
             }
         };
         view! { {names.collect_view()} {rest} }
     }
 
-    fn bar(&self, run: &Run, y: f64) -> impl IntoView + use<> {
+    fn figures(&self, run: &Run, y: f64) -> impl IntoView + use<> {
         let [from, to] = BARS;
         let pieces = segments(run, self.engine, self.scale);
         let power_of = |piece: Piece| {
@@ -194,29 +202,27 @@ impl Chart {
         .filter(|(_, power)| *power > Power::ZERO)
         .map(|(name, power)| format!("{name} {}", self.shown(power)))
         .collect();
-        let small = Letters::new(12.0).ink(QUIET);
         let range = [run.delivered.low, run.delivered.high].map(|power| self.x(power));
         let [standing, part] = sentences::standing_and_part(run, self.engine);
         view! {
-            {pieces.iter().map(|it| piece(it, BARS, y, BAR)).collect_view()}
             {whisker(range, y + BAR / 2.0, 7.0)}
-            {small.draw(from, y + BAR + 15.0, &small.fitted(&lost.join(" · "), to - from))}
+            {SMALL.draw(from, y + BAR + 15.0, &SMALL.fitted(&lost.join(" · "), to - from))}
             {Letters::new(22.0).bold().draw(FIGURES, y + 18.0, &self.shown(run.delivered.likely))}
             {Letters::new(15.0).bold().draw(FIGURES, y + 37.0, &standing)}
-            {small.draw(FIGURES, y + 53.0, &part)}
+            {SMALL.draw(FIGURES, y + 53.0, &part)}
         }
     }
 
     fn no_fit(&self, reasons: &[NoFit], y: f64) -> impl IntoView + use<> {
         let [from, to] = BARS;
-        let small = Letters::new(13.0).ink(QUIET);
         let told = sentences::no_fit(reasons, self.units);
-        let lines = small.lines(&told, to - from, 3).into_iter().zip(0..);
-        let lines =
-            lines.map(|(line, place)| small.draw(from, y + 13.0 + 16.0 * f64::from(place), &line));
+        let lines = SMALL.lines(&told, to - from, 3).into_iter();
+        let lines = lines
+            .zip(0..)
+            .map(|(line, place)| SMALL.draw(from, y + 14.0 + 16.0 * f64::from(place), &line));
         view! {
             {lines.collect_view()}
-            {Letters::new(15.0).bold().ink(QUIET).draw(FIGURES, y + 18.0, labels::NO_FIT)}
+            {Letters::new(15.0).bold().ink(QUIET).draw(FIGURES, y + 14.0, labels::NO_FIT)}
         }
     }
 }
@@ -227,12 +233,13 @@ fn key() -> impl IntoView {
     const HEIGHT: f64 = 13.0;
     let [left, right] = EDGES;
     let letters = Letters::new(12.5);
+    let [_, foot] = DOWN;
     let column = (right - left) / 3.0;
     let place = |number: u8| {
         let (row, of_row) = (number / 3, number % 3);
         [
             left + column * f64::from(of_row),
-            FOOT + 18.0 + 20.0 * f64::from(row),
+            foot + 18.0 + 20.0 * f64::from(row),
         ]
     };
     let name = move |[x, y]: [f64; 2], name: &str| {
