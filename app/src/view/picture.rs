@@ -34,6 +34,7 @@ const BAR: f64 = 32.0;
 const DOWN: [f64; 2] = [120.0, 510.0];
 
 const SMALL: Letters = Letters::new(12.0).ink(QUIET);
+const KEY: Letters = Letters::new(12.0);
 
 /// The picture as the text of an SVG file. `None` where the browser refuses.
 pub fn file(model: Model) -> Option<String> {
@@ -227,42 +228,39 @@ impl Chart {
     }
 }
 
-/// What the fillings and lines stand for.
+/// What the fillings and lines stand for, in three columns.
 fn key() -> impl IntoView {
     const WIDTH: f64 = 34.0;
     const HEIGHT: f64 = 13.0;
+    /// From the end of one name to the next filling.
+    const GAP: f64 = 8.0;
     let [left, right] = EDGES;
-    let letters = Letters::new(12.5);
     let [_, foot] = DOWN;
-    let column = (right - left) / 3.0;
-    let place = |number: u8| {
-        let (row, of_row) = (number / 3, number % 3);
-        [
-            left + column * f64::from(of_row),
-            foot + 18.0 + 20.0 * f64::from(row),
-        ]
-    };
+    // The first has the longest name.
+    let columns = [left, 372.0, 676.0];
+    let place = |column: usize, row: f64| [columns[column], foot + 18.0 + 20.0 * row];
     let name = move |[x, y]: [f64; 2], name: &str| {
-        let most = column - WIDTH - 16.0;
-        letters.draw(x + WIDTH + 8.0, y + 11.0, &letters.fitted(name, most))
+        let next = columns.into_iter().find(|column| *column > x);
+        let from = x + WIDTH + GAP;
+        let most = next.map_or(right, |next| next - GAP) - from;
+        KEY.draw(from, y + 11.0, &KEY.fitted(name, most))
     };
     let pieces = [
-        (Piece::Arrives, labels::ARRIVES),
-        (Piece::LostInShafts, labels::LOST_IN_SHAFTS),
-        (Piece::LostInOil, labels::LOST_IN_OIL),
-        (Piece::NotTakenUp, labels::NOT_TAKEN_UP),
-        (Piece::AirAndDriving, labels::AIR_AND_DRIVING),
+        (Piece::Arrives, labels::ARRIVES, place(0, 0.0)),
+        (Piece::NotTakenUp, labels::NOT_TAKEN_UP, place(0, 1.0)),
+        (Piece::LostInShafts, labels::LOST_IN_SHAFTS, place(1, 0.0)),
+        (Piece::AirAndDriving, labels::AIR_AND_DRIVING, place(1, 1.0)),
+        (Piece::LostInOil, labels::LOST_IN_OIL, place(2, 0.0)),
     ];
-    let pieces = pieces.into_iter().zip(0..).map(|((piece, text), number)| {
-        let corner = place(number);
+    let pieces = pieces.map(|(piece, text, corner)| {
         view! { {filled(piece, corner, [WIDTH, HEIGHT])} {name(corner, text)} }
     });
-    let [need_at, spread_at] = [place(5), place(6)];
+    let (need_at, spread_at) = (place(2, 1.0), place(0, 2.0));
     let [x, y] = need_at;
     let across = [x, x + WIDTH / 2.0, x + WIDTH];
     let [from, middle] = spread_at;
     view! {
-        {pieces.collect_view()}
+        {pieces.into_iter().collect_view()}
         {need(across, [y, y + HEIGHT])}
         {name(need_at, labels::NEED)}
         {whisker([from + 2.0, from + WIDTH - 2.0], middle + HEIGHT / 2.0, 5.0)}
