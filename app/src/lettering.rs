@@ -1,8 +1,8 @@
 //! How wide words are where nothing can be measured: estimated on the wide side, so that lettering
 //! of another face than the one asked for still has room.
 
-/// Width of a text in units of its size. The widths are those of a common sans-serif face, from
-/// memory, rounded up.
+/// Width of a text in units of its size. The widths are those of the wider common faces, rounded:
+/// from memory.
 pub fn width(text: &str) -> f64 {
     text.chars().map(of_letter).sum()
 }
@@ -39,9 +39,9 @@ pub fn fitted(text: &str, size: f64, most: f64) -> String {
 pub fn lines(text: &str, size: f64, most: f64, count: usize) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
     for word in text.split(' ') {
-        let room = count <= lines.len();
+        let is_last = lines.len() == count;
         match lines.last_mut() {
-            Some(line) if room || width(line) * size + width(word) * size + size * 0.34 <= most => {
+            Some(line) if is_last || width(&format!("{line} {word}")) * size <= most => {
                 line.push(' ');
                 line.push_str(word);
             }

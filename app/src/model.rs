@@ -210,7 +210,15 @@ impl Model {
     pub fn open_file(self, file: String, text: &str) {
         match open(text) {
             Err(faults) => self.notice.set(Some(Notice::BadFile { file, faults })),
-            Ok(Opened::Yard(yard)) => {
+            Ok(Opened {
+                yard,
+                state: Some(state),
+            }) => {
+                self.yard.set(Arc::new(yard));
+                self.state.set(state);
+                self.notice.set(Some(Notice::OpenedComparison(file)));
+            }
+            Ok(Opened { yard, state: None }) => {
                 let units = self.units.get_untracked();
                 let mut state = first_state(&yard);
                 state.units = units;
@@ -218,11 +226,6 @@ impl Model {
                 self.state.set(state);
                 self.notice.set(Some(Notice::OpenedYard(file)));
                 self.keep_a_running_route();
-            }
-            Ok(Opened::Comparison { yard, state }) => {
-                self.yard.set(Arc::new(yard));
-                self.state.set(state);
-                self.notice.set(Some(Notice::OpenedComparison(file)));
             }
         }
     }

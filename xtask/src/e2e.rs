@@ -34,13 +34,12 @@ fn node(
 
     let sh = &host.sh;
     let _in_folder = sh.push_dir(host.root.join("tests").join("e2e"));
-    let command = cmd!(sh, "node {arguments...}")
+    cmd!(sh, "node {arguments...}")
         .env("FAREND_URL", &url)
         .env("FAREND_SUB_FOLDER", SUB_FOLDER)
         .env("FAREND_SHOTS", host.root.join("target").join("shots"))
-        .env("CHROMIUM", &browser.chromium);
-    Ok(match spreadsheet {
-        None => command.run()?,
-        Some(program) => command.env("SOFFICE", program).run()?,
-    })
+        .env("CHROMIUM", &browser.chromium)
+        .envs(spreadsheet.map(|program| ("SOFFICE", program)))
+        .run()?;
+    Ok(())
 }

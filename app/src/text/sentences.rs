@@ -125,6 +125,16 @@ pub fn picture_subject(all: &Comparison, units: UnitSystem) -> String {
     )
 }
 
+/// What a route loses by kinds, below its bar.
+pub fn losses_by_kind(kinds: &[(&str, Power)], units: UnitSystem) -> String {
+    let told: Vec<_> = kinds
+        .iter()
+        .filter(|(_, power)| *power > Power::ZERO)
+        .map(|(kind, power)| format!("{kind} {}", number::power(*power, units)))
+        .collect();
+    told.join(" · ")
+}
+
 /// How a route fares, beside its bar.
 pub fn standing_and_part(run: &Run, engine: Power) -> [String; 2] {
     [

@@ -11,6 +11,7 @@ use crate::text::{columns, labels, sentences};
 use crate::{browser, number};
 use farend_core::compare::{Comparison, Outcome, RouteResult, Run};
 use farend_core::quantity::Power;
+use farend_core::route::RouteId;
 use farend_core::route::part::NoFit;
 use farend_core::units::UnitSystem;
 use leptos::prelude::*;
@@ -26,8 +27,10 @@ const EDGES: [f64; 2] = [32.0, 968.0];
 const BARS: [f64; 2] = [222.0, 776.0];
 /// Where a bar's figures begin.
 const FIGURES: f64 = 794.0;
-/// Tops of the bars.
-const TOPS: [f64; 6] = [126.0, 192.0, 258.0, 324.0, 390.0, 456.0];
+/// Top of the first bar.
+const TOP: f64 = 126.0;
+/// From one bar to the next.
+const PITCH: f64 = 396.0 / RouteId::ALL.len() as f64;
 /// Height of a bar.
 const BAR: f64 = 32.0;
 /// From above the first bar to below what is told of the last one.
@@ -61,7 +64,10 @@ pub fn Picture(model: Model) -> impl IntoView {
         };
         let title = sentences::picture_title(machine, implement);
         let [width, height] = SIZE;
-        let rows = || all.routes.iter().zip(TOPS);
+        let rows = || {
+            let tops = (0..).map(|place: u8| TOP + PITCH * f64::from(place));
+            all.routes.iter().zip(tops)
+        };
         Some(view! {
             <svg
                 role="img"
@@ -192,22 +198,19 @@ impl Chart {
             let widths = pieces.iter().filter(|it| it.piece == piece);
             self.scale * widths.map(|it| it.width).sum::<f64>()
         };
-        let lost: Vec<_> = [
+        let lost = [
             (labels::IN_SHAFTS, Piece::LostInShafts),
             (labels::IN_OIL, Piece::LostInOil),
             (labels::LEFT_OVER, Piece::NotTakenUp),
             (labels::BEFORE, Piece::AirAndDriving),
         ]
-        .into_iter()
-        .map(|(name, piece)| (name, power_of(piece)))
-        .filter(|(_, power)| *power > Power::ZERO)
-        .map(|(name, power)| format!("{name} {}", self.shown(power)))
-        .collect();
+        .map(|(name, piece)| (name, power_of(piece)));
+        let lost = sentences::losses_by_kind(&lost, self.units);
         let range = [run.delivered.low, run.delivered.high].map(|power| self.x(power));
         let [standing, part] = sentences::standing_and_part(run, self.engine);
         view! {
             {whisker(range, y + BAR / 2.0, 7.0)}
-            {SMALL.draw(from, y + BAR + 15.0, &SMALL.fitted(&lost.join(" · "), to - from))}
+            {SMALL.draw(from, y + BAR + 15.0, &SMALL.fitted(&lost, to - from))}
             {Letters::new(22.0).bold().draw(FIGURES, y + 18.0, &self.shown(run.delivered.likely))}
             {Letters::new(15.0).bold().draw(FIGURES, y + 37.0, &standing)}
             {SMALL.draw(FIGURES, y + 53.0, &part)}

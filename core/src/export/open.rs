@@ -11,16 +11,11 @@ use serde_json::{Map, Value};
 
 /// What a file held.
 #[derive(Clone, Debug, PartialEq)]
-pub enum Opened {
-    /// A yard.
-    Yard(Yard),
-    /// A comparison.
-    Comparison {
-        /// The yard that it was made in.
-        yard: Yard,
-        /// All that was chosen.
-        state: State,
-    },
+pub struct Opened {
+    /// The yard.
+    pub yard: Yard,
+    /// All that was chosen in it, where the file is a saved comparison.
+    pub state: Option<State>,
 }
 
 /// The most bytes that a saved comparison may have: the largest yard, indented, and its results.
@@ -64,7 +59,8 @@ pub fn open(text: &str) -> Result<Opened, Vec<Fault>> {
     if !has("machines") && (has("format") || has(YARD_KEY)) {
         comparison(group)
     } else {
-        Yard::from_json(text).map(Opened::Yard)
+        let yard = Yard::from_json(text)?;
+        Ok(Opened { yard, state: None })
     }
 }
 
@@ -105,7 +101,7 @@ fn comparison(mut group: Map<String, Value>) -> Result<Opened, Vec<Fault>> {
     }
     let mut faults = report.into_faults();
     match (yard, state) {
-        (Ok(yard), Some(state)) if faults.is_empty() => Ok(Opened::Comparison { yard, state }),
+        (Ok(yard), state @ Some(_)) if faults.is_empty() => Ok(Opened { yard, state }),
         (yard, _) => {
             let of_yard = yard.err().unwrap_or_default();
             faults.extend(of_yard.into_iter().map(|fault| Fault {
