@@ -1,12 +1,18 @@
 //! What is asked of the browser itself. Every refusal comes back as a value.
 
 use crate::number::LOCALE;
+use js_sys::Promise;
+use leptos::prelude::set_timeout;
 use std::cell::Cell;
 use std::rc::Rc;
+use std::time::Duration;
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, HtmlElement, Url};
+use web_sys::{
+    Blob, BlobPropertyBag, CanvasRenderingContext2d, Element, File, HtmlAnchorElement,
+    HtmlCanvasElement, HtmlElement, HtmlImageElement, Url, XmlSerializer,
+};
 
 fn window() -> Option<web_sys::Window> {
     web_sys::window()
@@ -121,17 +127,82 @@ pub async fn read(file: &File) -> Option<String> {
     JsFuture::from(file.text()).await.ok()?.as_string()
 }
 
-/// Offers a text as a file to save. `None` where the browser refuses.
-pub fn save(name: &str, text: &str) -> Option<()> {
+/// The type of JSON files.
+pub const JSON: &str = "application/json";
+/// The type of tables for spreadsheets.
+pub const CSV: &str = "text/csv;charset=utf-8";
+/// The type of pictures as SVG.
+pub const SVG: &str = "image/svg+xml";
+
+/// A text as the content of a file. `None` where the browser refuses.
+pub fn blob(text: &str, kind: &str) -> Option<Blob> {
     let parts = js_sys::Array::of1(&text.into());
-    let kind = BlobPropertyBag::new();
-    kind.set_type("application/json");
-    let blob = Blob::new_with_str_sequence_and_options(&parts, &kind).ok()?;
-    let address = Url::create_object_url_with_blob(&blob).ok()?;
-    let document = window()?.document()?;
-    let anchor: HtmlAnchorElement = document.create_element("a").ok()?.dyn_into().ok()?;
+    let options = BlobPropertyBag::new();
+    options.set_type(kind);
+    Blob::new_with_str_sequence_and_options(&parts, &options).ok()
+}
+
+/// Offers a file to save. `None` where the browser refuses.
+pub fn save(name: &str, content: &Blob) -> Option<()> {
+    let address = Url::create_object_url_with_blob(content).ok()?;
+    let anchor: HtmlAnchorElement = element("a")?;
     anchor.set_href(&address);
     anchor.set_download(name);
     anchor.click();
-    Url::revoke_object_url(&address).ok()
+    // Some browsers fetch the address long after the click, when the user has chosen a place.
+    set_timeout(
+        move || {
+            let _ = Url::revoke_object_url(&address);
+        },
+        Duration::from_secs(60),
+    );
+    Some(())
+}
+
+/// Whether the page stands in a frame of another one, which may keep back what is saved.
+pub fn is_framed() -> bool {
+    window().is_some_and(|window| match window.parent() {
+        Ok(Some(parent)) => parent != window,
+        _ => true,
+    })
+}
+
+/// An element that isn't in the document.
+pub fn element<T: JsCast>(name: &str) -> Option<T> {
+    let document = window()?.document()?;
+    document.create_element(name).ok()?.dyn_into().ok()
+}
+
+/// An element as the text of a file of its own.
+pub fn serialized(element: &Element) -> Option<String> {
+    XmlSerializer::new().ok()?.serialize_to_string(element).ok()
+}
+
+/// A picture as PNG with so many pixels. `None` where the browser refuses.
+pub async fn png(svg: &Blob, (width, height): (u32, u32)) -> Option<Blob> {
+    let address = Url::create_object_url_with_blob(svg).ok()?;
+    let image = decoded(&address).await;
+    let _ = Url::revoke_object_url(&address);
+    let canvas: HtmlCanvasElement = element("canvas")?;
+    canvas.set_width(width);
+    canvas.set_height(height);
+    let context = canvas.get_context("2d").ok()??;
+    let context: CanvasRenderingContext2d = context.dyn_into().ok()?;
+    let (width, height) = (f64::from(width), f64::from(height));
+    context
+        .draw_image_with_html_image_element_and_dw_and_dh(&image?, 0.0, 0.0, width, height)
+        .ok()?;
+    let made = Promise::new(&mut |resolve, reject| {
+        if canvas.to_blob(&resolve).is_err() {
+            let _ = reject.call0(&JsValue::UNDEFINED);
+        }
+    });
+    JsFuture::from(made).await.ok()?.dyn_into().ok()
+}
+
+async fn decoded(address: &str) -> Option<HtmlImageElement> {
+    let image = HtmlImageElement::new().ok()?;
+    image.set_src(address);
+    JsFuture::from(image.decode()).await.ok()?;
+    Some(image)
 }

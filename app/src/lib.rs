@@ -4,11 +4,13 @@
 //! that is shown derives from them; only controls, links and files change them.
 
 mod browser;
+mod lettering;
 mod link;
 mod model;
 mod number;
 mod rest;
 mod segments;
+mod tables;
 mod text;
 mod view;
 

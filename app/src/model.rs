@@ -7,7 +7,10 @@ use crate::text::advice;
 use farend_core::claims::Sheet;
 use farend_core::compare::{Comparison, compare};
 use farend_core::control::Control;
+use farend_core::export::comparison::Saved;
+use farend_core::export::open::{Opened, open};
 use farend_core::fault::Fault;
+use farend_core::fit::{Look, other_kits};
 use farend_core::implement::Implement;
 use farend_core::kit::Kit;
 use farend_core::machine::Machine;
@@ -28,17 +31,19 @@ use std::sync::Arc;
 /// Something that the user must be told, until they have read it.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Notice {
-    /// A yard file was refused.
-    BadYard {
+    /// A yard file or a saved comparison was refused.
+    BadFile {
         /// Its name.
         file: String,
         /// All that is wrong with it.
         faults: Vec<Fault>,
     },
-    /// A yard file couldn't be read from the disk.
+    /// A file couldn't be read from the disk.
     UnreadableFile(String),
     /// A yard file was taken over.
     OpenedYard(String),
+    /// A saved comparison was taken over.
+    OpenedComparison(String),
     /// A link couldn't be read.
     BadLink(LinkFault),
     /// A link names a machine or an implement that this yard doesn't have.
@@ -47,6 +52,12 @@ pub enum Notice {
     BadSettings(Vec<Fault>),
     /// The browser doesn't let the page save a file.
     CantSave,
+    /// A file was handed over, but the frame around the page may keep it back.
+    SavedFromFrame,
+    /// The browser doesn't make pixels of the picture.
+    CantDraw,
+    /// The open route can't be hooked up, so there is no ledger to save.
+    NoLedger(RouteId),
 }
 
 /// The page's data. `yard`, `state` and `notice` are stored; the rest derives from them.
@@ -82,18 +93,7 @@ impl Model {
     /// The demo yard, with the state that a link holds, where it holds one.
     pub fn new(fragment: &str) -> Self {
         // The demo is part of the program and its tests load it.
-        let yard = Yard::from_json(DEMO).unwrap_or_else(|_| Yard {
-            name: String::new(),
-            place: None,
-            invented: true,
-            dealer: None,
-            note: None,
-            currency: None,
-            hour_price: None,
-            machines: Vec::new(),
-            implements: Vec::new(),
-            kits: Vec::new(),
-        });
+        let yard = Yard::from_json(DEMO).unwrap_or_default();
         let (state, notice) = read_link(&yard, fragment);
         let yard = RwSignal::new(Arc::new(yard));
         let state = RwSignal::new(state);
@@ -247,6 +247,28 @@ impl Model {
             .heat
     }
 
+    /// Names of the kits with which the open route fits better than with the one that it takes.
+    pub fn other_kits(self) -> Option<Vec<String>> {
+        let route = self.route.get();
+        let (machine, implement) = (self.machine.read(), self.implement.read());
+        let (all, survey) = (self.comparison.read(), self.survey.read());
+        let yard = self.yard.read();
+        let run = all.as_ref()?.route(route)?.run()?;
+        let running = survey.as_ref()?.route(route)?.running.as_ref()?;
+        let look = Look {
+            route,
+            machine: machine.as_ref()?,
+            implement: implement.as_ref()?,
+            settings: &self.settings.get(),
+            kit: yard.kit(&run.kit)?,
+            run,
+            heat: running.heat.as_ref(),
+        };
+        let others = other_kits(&look, &yard.kits);
+        let name = |kit: &str| yard.kit(kit).map(|kit| kit.name.clone());
+        Some(others.iter().filter_map(|it| name(&it.run.kit)).collect())
+    }
+
     /// Which route to take, in one sentence; nothing where the yard lacks what is chosen.
     pub fn answer(self) -> String {
         let (machine, implement) = (self.machine.read(), self.implement.read());
@@ -280,11 +302,20 @@ impl Model {
         ))
     }
 
-    /// Takes over a yard file, or says all that is wrong with it and leaves everything as it was.
-    pub fn open_yard(self, file: String, text: &str) {
-        match Yard::from_json(text) {
-            Err(faults) => self.notice.set(Some(Notice::BadYard { file, faults })),
-            Ok(yard) => {
+    /// Takes over a yard file or a saved comparison, or says all that is wrong with it and leaves
+    /// everything as it was.
+    pub fn open_file(self, file: String, text: &str) {
+        match open(text) {
+            Err(faults) => self.notice.set(Some(Notice::BadFile { file, faults })),
+            Ok(Opened {
+                yard,
+                state: Some(state),
+            }) => {
+                self.yard.set(Arc::new(yard));
+                self.state.set(state);
+                self.notice.set(Some(Notice::OpenedComparison(file)));
+            }
+            Ok(Opened { yard, state: None }) => {
                 let units = self.units.get_untracked();
                 let mut state = first_state(&yard);
                 state.units = units;
@@ -294,6 +325,27 @@ impl Model {
                 self.keep_a_running_route();
             }
         }
+    }
+
+    /// Hands over all of the comparison as it stands, to be taken along; `None` where there is none.
+    pub fn with_saved<T>(self, take: impl FnOnce(Saved<'_>) -> T) -> Option<T> {
+        let yard = self.yard.read_untracked();
+        let state = self.state.read_untracked();
+        let machine = yard.machine(&state.machine)?;
+        let implement = yard.implement(&state.implement)?;
+        let comparison = self.comparison.read_untracked();
+        let comparison = comparison.as_ref()?;
+        let survey = self.survey.read_untracked();
+        let progress = untrack(|| self.progress()).unwrap_or_default();
+        Some(take(Saved {
+            yard: &yard,
+            state: &state,
+            machine,
+            implement,
+            comparison,
+            survey: survey.as_ref()?,
+            progress: &progress,
+        }))
     }
 
     /// Takes over a link's state, or says what is wrong with it.
@@ -403,16 +455,35 @@ mod tests {
     }
 
     #[test]
-    fn a_bad_yard_leaves_everything_as_it_was() {
+    fn a_bad_file_leaves_everything_as_it_was() {
         with_model("", |model| {
             let (yard, state) = (model.yard.get(), model.state.get());
-            model.open_yard("bad.json".to_owned(), "{}");
+            model.open_file("bad.json".to_owned(), "{}");
             assert_eq!(model.yard.get(), yard);
             assert_eq!(model.state.get(), state);
-            let Some(Notice::BadYard { faults, .. }) = model.notice.get() else {
+            let Some(Notice::BadFile { faults, .. }) = model.notice.get() else {
                 panic!("the faults must be told");
             };
             assert!(faults.len() > 1);
+        });
+    }
+
+    #[test]
+    fn a_saved_comparison_brings_back_yard_and_state() {
+        with_model("", |model| {
+            let own = DEMO.replace("heron-68", "own-68");
+            model.open_file("own.json".to_owned(), &own);
+            model.choose_machine("own-68".to_owned());
+            model.state.update(|state| state.route = RouteId::PumpPack);
+            let text = model.with_saved(|saved| saved.to_json().unwrap()).unwrap();
+            let (yard, state) = (model.yard.get(), model.state.get());
+            with_model("", |again| {
+                again.open_file("saved.json".to_owned(), &text);
+                assert_eq!(again.yard.get(), yard);
+                assert_eq!(again.state.get(), state);
+                let opened = Notice::OpenedComparison("saved.json".to_owned());
+                assert_eq!(again.notice.get(), Some(opened));
+            });
         });
     }
 

@@ -3,7 +3,7 @@
 use farend_core::formula::Figure;
 use farend_core::quantity::{Power, Time};
 use farend_core::units::{Quantity, UnitSystem};
-use js_sys::{Array, Function, Intl, Object, Reflect};
+use js_sys::{Array, Date, Function, Intl, Object, Reflect};
 use std::cell::RefCell;
 use wasm_bindgen::JsValue;
 
@@ -116,6 +116,14 @@ pub fn shown(quantity: Quantity, units: UnitSystem) -> String {
 /// A power with its unit.
 pub fn power(power: Power, units: UnitSystem) -> String {
     shown(Quantity::Power(power), units)
+}
+
+/// Today's date: "Nov 25, 2026".
+pub fn today() -> String {
+    let options = Object::new();
+    let _ = Reflect::set(&options, &"dateStyle".into(), &"medium".into());
+    let text = Date::new_0().to_locale_date_string(LOCALE, &options);
+    text.into()
 }
 
 /// A number as an input field wants it.

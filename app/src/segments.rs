@@ -1,7 +1,9 @@
 //! Where the pieces of a bar lie, in parts of the picture's width.
 
-use farend_core::compare::Run;
+use farend_core::compare::{Comparison, Run};
+use farend_core::machine::Machine;
 use farend_core::quantity::Power;
+use farend_core::settings::Settings;
 use farend_core::stage::{StageKind, StagePhysics};
 
 /// What a piece of a bar stands for.
@@ -28,6 +30,13 @@ pub struct Segment {
     pub from: f64,
     /// How wide it is.
     pub width: f64,
+}
+
+/// The power that the picture's whole width stands for: it stays while the engine's speed is
+/// turned, so that bars can be seen to shrink.
+pub fn scale(machine: &Machine, settings: &Settings, all: &Comparison) -> Power {
+    let engine = settings.engine_power.unwrap_or(machine.engine.net.likely);
+    engine.max(all.need.high) * 1.02
 }
 
 /// The pieces of a route's bar: what arrives first, then the losses from the implement back to

@@ -2,6 +2,7 @@
 
 use crate::quantity::{AngularSpeed, Flow, Power, Pressure, Torque};
 use crate::units::Quantity;
+use crate::words::words;
 
 /// How fast: a shaft's speed or an oil flow. It follows from the engine's speed alone.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -71,21 +72,22 @@ impl Drive {
     }
 }
 
-/// What holds a route where it is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Limit {
-    /// The engine gives no more at this speed.
-    Engine,
-    /// A shaft or a box must not take more.
-    ShaftRating,
-    /// The flow sets the speed, and it's short.
-    Flow,
-    /// The pressure sets the torque, and it's short.
-    Pressure,
-    /// The oil would get too hot: what holds a route for good, not at once.
-    OilHeat,
-    /// The implement must not take more.
-    Implement,
+words! {
+    /// What holds a route where it is.
+    Limit {
+        /// The engine gives no more at this speed.
+        Engine = "engine",
+        /// A shaft or a box must not take more.
+        ShaftRating = "shaft_rating",
+        /// The flow sets the speed, and it's short.
+        Flow = "flow",
+        /// The pressure sets the torque, and it's short.
+        Pressure = "pressure",
+        /// The oil would get too hot: what holds a route for good, not at once.
+        OilHeat = "oil_heat",
+        /// The implement must not take more.
+        Implement = "implement",
+    }
 }
 
 /// Why nothing arrives though everything is joined up.

@@ -32,6 +32,7 @@ pub mod control;
 pub mod defaults;
 pub mod defaults_work;
 pub mod drive;
+pub mod export;
 pub mod fault;
 pub mod fit;
 pub mod formula;

@@ -2,20 +2,22 @@
 
 use crate::quantity::Power;
 use crate::spread::Spread;
+use crate::words::words;
 
-/// In words: from delivered over needed. The bands are this project's judgement.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Standing {
-    /// Below 0.4 of the need: the work can't be done.
-    Starves,
-    /// From 0.4 of the need.
-    Labours,
-    /// From 0.7 of the need.
-    Slower,
-    /// The need is met.
-    Enough,
-    /// At least 1.15 times the need.
-    Ample,
+words! {
+    /// In words: from delivered over needed. The bands are this project's judgement.
+    Standing {
+        /// Below 0.4 of the need: the work can't be done.
+        Starves = "starves",
+        /// From 0.4 of the need.
+        Labours = "labours",
+        /// From 0.7 of the need.
+        Slower = "slower",
+        /// The need is met.
+        Enough = "enough",
+        /// At least 1.15 times the need.
+        Ample = "ample",
+    }
 }
 
 /// Delivered over needed from which each standing holds, best first: this project's judgement.

@@ -11,6 +11,7 @@ macro_rules! words {
             Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash,
             serde::Serialize, serde::Deserialize,
         )]
+        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         pub enum $name {
             $( $(#[$variant_doc])* #[serde(rename = $word)] $variant, )+
         }

@@ -10,7 +10,7 @@ const ownYard = await readFile(new URL('../yards/hand-written.json', import.meta
 
 flow('a yard file written by hand shows its own machine’s six routes', {}, async (page) => {
   const yard = JSON.parse(ownYard.replace(/^\uFEFF/, ''));
-  await page.openYard('hand-written.json', ownYard);
+  await page.openFile('hand-written.json', ownYard);
   assert.match(await page.text('notice'), /hand-written\.json is open/);
   assert.ok((await page.text('yard-name')).startsWith(yard.name));
   await page.choose(yard.machines[0].id, yard.implements[0].id);
@@ -26,7 +26,7 @@ flow('a broken yard file lists every fault and leaves the open yard as it was', 
   yard.machines[0].engine.rated_rpm = '2,400';
   delete yard.implements[0].name;
   yard.kits[0].ruotes = yard.kits[0].routes;
-  await page.openYard('broken.json', JSON.stringify(yard));
+  await page.openFile('broken.json', JSON.stringify(yard));
   const notice = await page.text('notice');
   for (const fault of [
     /broken\.json can't be used/,
@@ -41,14 +41,14 @@ flow('a broken yard file lists every fault and leaves the open yard as it was', 
 });
 
 flow('what isn’t JSON is refused with the place of the fault', {}, async (page) => {
-  await page.openYard('notes.txt', 'machines:\n  - tractor');
+  await page.openFile('notes.txt', 'machines:\n  - tractor');
   assert.match(await page.text('notice'), /line 1 column 1/);
 });
 
 flow('the same file can be picked again after it was mended', {}, async (page) => {
-  await page.openYard('yard.json', '{}');
+  await page.openFile('yard.json', '{}');
   assert.match(await page.text('notice'), /faults/);
-  await page.openYard('yard.json', ownYard);
+  await page.openFile('yard.json', ownYard);
   await page.tab.getByText('yard.json is open').waitFor();
 });
 
@@ -57,7 +57,7 @@ flow('the demo yard can be saved as a pattern, and opens again', {}, async (page
   const saved = page.tab.waitForEvent('download');
   await page.part('save-demo').click();
   const text = await readFile(await (await saved).path(), 'utf8');
-  await page.openYard('pattern.json', text);
+  await page.openFile('pattern.json', text);
   assert.match(await page.text('notice'), /pattern\.json is open/);
 });
 
@@ -92,7 +92,7 @@ flow('a link followed within the page changes what it shows', {}, async (page) =
 
 flow('a link to equipment that this yard lacks names it and shows the rest', {}, async (page) => {
   const ofDemo = await page.linkAfter('');
-  await page.openYard('hand-written.json', ownYard);
+  await page.openFile('hand-written.json', ownYard);
   const yard = JSON.parse(ownYard.replace(/^\uFEFF/, ''));
   const link = await page.linkAfter(ofDemo);
   await page.tab.goto('about:blank');
@@ -116,6 +116,6 @@ flow('nothing is asked of any server once the page stands', {}, async (page) => 
   await page.choose('curlew-46', 'flail-mulcher-140');
   await page.openRoute('pump_pack');
   await page.control('packflow').drag(0.8);
-  await page.openYard('hand-written.json', ownYard);
+  await page.openFile('hand-written.json', ownYard);
   assert.deepEqual(asked, []);
 });

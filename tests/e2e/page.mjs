@@ -1,5 +1,7 @@
 // What a person finds on the page. Flows speak in these words and know no selectors.
 
+import { readFile } from 'node:fs/promises';
+
 export class FarendPage {
   constructor(tab) {
     this.tab = tab;
@@ -107,10 +109,24 @@ export class FarendPage {
 
   // Files and links
 
-  async openYard(name, text) {
+  async openFile(name, text) {
     const file = { name, mimeType: 'application/json', buffer: Buffer.from(text) };
-    await this.part('open-yard').setInputFiles(file);
+    await this.part('open-file').setInputFiles(file);
     await this.part('notice').waitFor();
+  }
+
+  /** Saves by a button of the menu: the file's name and content. */
+  async save(id) {
+    await this.openSaveMenu();
+    const download = this.tab.waitForEvent('download');
+    await this.part(id).click();
+    const file = await download;
+    return { name: file.suggestedFilename(), bytes: await readFile(await file.path()) };
+  }
+
+  async openSaveMenu() {
+    const menu = this.part('save-menu');
+    if (!(await menu.evaluate((it) => it.open))) await menu.locator('summary').click();
   }
 
   async openMenu() {

@@ -3,7 +3,7 @@
 use anyhow::Result;
 use clap::{Parser, Subcommand};
 
-use crate::commands;
+use crate::commands::{self, Extent};
 use crate::host::Host;
 
 #[derive(Parser)]
@@ -29,7 +29,7 @@ enum Command {
         /// Leave out what needs the release page and cargo-deny; the steps left out are named
         #[arg(long)]
         quick: bool,
-        /// Also the slow steps (none yet: today the same as without it)
+        /// Also the slow steps: LibreOffice reads the saved tables
         #[arg(long, conflicts_with = "quick")]
         full: bool,
     },
@@ -62,7 +62,14 @@ pub fn run() -> Result<()> {
     let host = Host::new()?;
     match arguments.command {
         Command::Run { port } => commands::run(&host, port),
-        Command::Test { quick, full: _ } => commands::test(&host, quick),
+        Command::Test { quick, full } => commands::test(
+            &host,
+            match (quick, full) {
+                (true, _) => Extent::Quick,
+                (false, false) => Extent::Usual,
+                (false, true) => Extent::Full,
+            },
+        ),
         Command::Check => commands::check(&host),
         Command::Build => commands::build(&host),
         Command::Size { check } => commands::size(&host, check),

@@ -1,5 +1,7 @@
 //! Scripts of tests/e2e, run by node against the served release page.
 
+use std::path::Path;
+
 use anyhow::Result;
 use xshell::cmd;
 
@@ -8,14 +10,24 @@ use crate::server::{SUB_FOLDER, Server};
 use crate::setup::Browser;
 
 pub fn flows(host: &Host, browser: &Browser) -> Result<()> {
-    node(host, browser, &["--test", "--test-reporter=spec"])
+    node(host, browser, &["--test", "--test-reporter=spec"], None)
 }
 
 pub fn shots(host: &Host, browser: &Browser) -> Result<()> {
-    node(host, browser, &["screenshots.mjs"])
+    node(host, browser, &["screenshots.mjs"], None)
 }
 
-fn node(host: &Host, browser: &Browser, arguments: &[&str]) -> Result<()> {
+pub fn spreadsheet(host: &Host, browser: &Browser, program: &Path) -> Result<()> {
+    let arguments = ["--test", "--test-reporter=spec", "spreadsheet.mjs"];
+    node(host, browser, &arguments, Some(program))
+}
+
+fn node(
+    host: &Host,
+    browser: &Browser,
+    arguments: &[&str],
+    spreadsheet: Option<&Path>,
+) -> Result<()> {
     let server = Server::bind(0, &host.dist())?;
     let url = server.url()?;
     server.serve_in_background();
@@ -27,6 +39,7 @@ fn node(host: &Host, browser: &Browser, arguments: &[&str]) -> Result<()> {
         .env("FAREND_SUB_FOLDER", SUB_FOLDER)
         .env("FAREND_SHOTS", host.root.join("target").join("shots"))
         .env("CHROMIUM", &browser.chromium)
+        .envs(spreadsheet.map(|program| ("SOFFICE", program)))
         .run()?;
     Ok(())
 }

@@ -49,6 +49,14 @@ pub fn name(check: &Check) -> &'static str {
     }
 }
 
+/// Kits of the yard that fit better.
+pub fn other_kits(names: &[String]) -> String {
+    format!(
+        "It takes the kit that delivers most. This one of the yard fits better: {}.",
+        names.join("; ")
+    )
+}
+
 /// How many items of each gravity, short: "1 stop, 2 to ask".
 pub fn count(items: &[Item]) -> String {
     let of = |judgement| items.iter().filter(|it| it.judgement == judgement).count();

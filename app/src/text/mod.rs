@@ -4,6 +4,7 @@ pub mod advice;
 pub mod beside;
 pub mod cautions;
 pub mod claims;
+pub mod columns;
 pub mod cost;
 pub mod fit;
 pub mod labels;

@@ -1,6 +1,6 @@
 //! Messages about files and links.
 
-use super::list;
+use super::{labels, list};
 use crate::model::Notice;
 use farend_core::fault::Fault;
 use farend_core::state::LinkFault;
@@ -8,7 +8,7 @@ use farend_core::state::LinkFault;
 /// A notice: what happened, what stands now, and the faults to list below.
 pub fn notice(notice: &Notice) -> (String, &[Fault]) {
     match notice {
-        Notice::BadYard { file, faults } => (
+        Notice::BadFile { file, faults } => (
             format!(
                 "{file} can't be used: {}. The yard that was open stays open. Mend these and open \
                  it again.",
@@ -24,6 +24,13 @@ pub fn notice(notice: &Notice) -> (String, &[Fault]) {
             format!(
                 "{file} is open. It stays on this device and isn't kept: open it again after a \
                  reload."
+            ),
+            &[],
+        ),
+        Notice::OpenedComparison(file) => (
+            format!(
+                "{file} is open, with the yard that it was saved in. It stays on this device and \
+                 isn't kept: open it again after a reload."
             ),
             &[],
         ),
@@ -56,6 +63,26 @@ pub fn notice(notice: &Notice) -> (String, &[Fault]) {
             "This browser doesn't let the page save a file here. Open the page in a tab of its \
              own and try again."
                 .to_owned(),
+            &[],
+        ),
+        Notice::SavedFromFrame => (
+            "This page stands in a frame of another page, which may keep files back. If none has \
+             come, open the page in a tab of its own and save again."
+                .to_owned(),
+            &[],
+        ),
+        Notice::CantDraw => (
+            "This browser doesn't make pixels of the picture here. Save it as SVG: it shows the \
+             same, sharp at any size."
+                .to_owned(),
+            &[],
+        ),
+        Notice::NoLedger(route) => (
+            format!(
+                "{} can't be hooked up here, so it has no ledger. Open another route and save its \
+                 ledger.",
+                labels::route(*route)
+            ),
             &[],
         ),
     }

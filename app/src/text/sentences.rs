@@ -4,8 +4,8 @@ use super::{capital, labels, list, reasons};
 use crate::number;
 use farend_core::budget::Budget;
 use farend_core::compare::{Comparison, Outcome, Run};
-use farend_core::implement::Work;
-use farend_core::machine::Pto;
+use farend_core::implement::{Implement, Work};
+use farend_core::machine::{Machine, Pto};
 use farend_core::quantity::{Length, Power, Temperature, Time};
 use farend_core::route::RouteId;
 use farend_core::sensitivity::Influence;
@@ -71,6 +71,51 @@ pub fn engine_end(power: String) -> String {
 /// What the line down through the bars stands for.
 pub fn need_end(power: String) -> String {
     format!("the job needs {power}")
+}
+
+/// The picture's title.
+pub fn picture_title(machine: &Machine, implement: &Implement) -> String {
+    format!("{} on the {}", short(&implement.name), short(&machine.name))
+}
+
+/// What the picture shows.
+pub fn picture_subject(all: &Comparison, units: UnitSystem) -> String {
+    format!(
+        "What arrives at the rotor by six routes, of the engine's {} net at {}",
+        number::power(all.budget.net.likely, units),
+        number::shown(Quantity::Speed(all.budget.speed), units)
+    )
+}
+
+/// What a route loses by kinds, below its bar.
+pub fn losses_by_kind(kinds: &[(&str, Power)], units: UnitSystem) -> String {
+    let told: Vec<_> = kinds
+        .iter()
+        .filter(|(_, power)| *power > Power::ZERO)
+        .map(|(kind, power)| format!("{kind} {}", number::power(*power, units)))
+        .collect();
+    told.join(" · ")
+}
+
+/// How a route fares, beside its bar.
+pub fn standing_and_part(run: &Run, engine: Power) -> [String; 2] {
+    [
+        labels::standing(run.verdict.likely).to_owned(),
+        format!(
+            "{} of engine",
+            number::percent(run.delivered.likely / engine)
+        ),
+    ]
+}
+
+/// What the picture tells, for those who don't see it.
+pub fn picture(title: &str, all: &Comparison, units: UnitSystem) -> String {
+    format!("{title}. {}", bars(all, units))
+}
+
+/// Who made the picture, and when.
+pub fn made_by(version: &str, date: &str) -> String {
+    format!("{} {version}, {date}", labels::TITLE)
 }
 
 /// Where a route's losses lie, in one line.

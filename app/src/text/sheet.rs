@@ -16,7 +16,7 @@ pub const BACK: &str = "Back to the comparison";
 pub const PRINT: &str = "Print or save as PDF";
 pub const CANT_PRINT: &str = "This frame keeps the printer closed. Open the page by itself, or use \
     the browser's own menu.";
-pub const BARS: &str = "What arrives of the engine's power";
+pub const OUTCOME: &str = "How it comes out";
 pub const LEDGER: &str = "Where it goes";
 pub const LOST: &str = "lost";
 pub const PASSED_ON: &str = "passed on";

@@ -3,7 +3,7 @@
 
 use crate::model::Model;
 use crate::number;
-use crate::segments::{Piece, Segment, segments};
+use crate::segments::{Piece, Segment, scale, segments};
 use crate::text::{labels, sentences};
 use farend_core::compare::{Outcome, RouteResult, Run};
 use farend_core::quantity::Power;
@@ -16,21 +16,18 @@ fn across(part: f64) -> String {
     format!("{:.3}%", part * 100.0)
 }
 
-/// The power that the picture's whole width stands for: it stays while the engine's speed is
-/// turned, so that bars can be seen to shrink.
-fn scale(model: Model) -> Option<Power> {
-    let machine = model.machine.read();
-    let need = model.comparison.read().as_ref()?.need;
-    let set = model.settings.get().engine_power;
-    let engine = set.unwrap_or(machine.as_ref()?.engine.net.likely);
-    Some(engine.max(need.high) * 1.02)
-}
-
 /// The six bars with their key and table.
 #[component]
 pub fn Bars() -> impl IntoView {
     let model = Model::of_page();
-    let scale = Memo::new(move |_| scale(model));
+    let scale = Memo::new(move |_| {
+        let (machine, all) = (model.machine.read(), model.comparison.read());
+        Some(scale(
+            machine.as_ref()?,
+            &model.settings.get(),
+            all.as_ref()?,
+        ))
+    });
     let caption = move || {
         let all = model.comparison.read();
         all.as_ref()

@@ -16,6 +16,10 @@ pub fn Fit() -> impl IntoView {
         let open = survey.as_ref()?.route(model.route.get())?;
         Some(by_gravity(&open.items, model.units.get()))
     };
+    let other_kits = move || {
+        let names = model.other_kits()?;
+        (!names.is_empty()).then(|| fit::other_kits(&names))
+    };
     let questions = move || {
         let survey = model.survey.read();
         Some(questions(survey.as_ref()?))
@@ -23,6 +27,7 @@ pub fn Fit() -> impl IntoView {
     view! {
         <p class="of-route">{move || labels::route(model.route.get())}</p>
         <div data-testid="fit-items">{items}</div>
+        <p data-testid="other-kits">{other_kits}</p>
         {questions}
     }
 }

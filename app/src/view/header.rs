@@ -1,6 +1,7 @@
 //! Name, yard, units, and what can be done with files and links.
 
 use super::radio::radio;
+use super::save::{SaveMenu, hand_over};
 use crate::browser;
 use crate::model::{Model, Notice};
 use crate::text::labels;
@@ -32,10 +33,11 @@ pub fn Header() -> impl IntoView {
             <details class="menu" data-testid="menu">
                 <summary>{labels::MENU}</summary>
                 <div class="tools">
-                    <OpenYard />
+                    <OpenFile />
                     <CopyLink />
                 </div>
             </details>
+            <SaveMenu />
             <p class="yard" data-testid="yard-name">
                 {yard_name}
                 <Show when=move || model.yard.read().invented>
@@ -65,7 +67,7 @@ fn UnitSwitch() -> impl IntoView {
 }
 
 #[component]
-fn OpenYard() -> impl IntoView {
+fn OpenFile() -> impl IntoView {
     let model = Model::of_page();
     let open = move |event: leptos::ev::Event| {
         let Some(input) = event
@@ -80,7 +82,7 @@ fn OpenYard() -> impl IntoView {
         spawn_local(async move {
             let name = file.name();
             match browser::read(&file).await {
-                Some(text) => model.open_yard(name, &text),
+                Some(text) => model.open_file(name, &text),
                 None => model.notice.set(Some(Notice::UnreadableFile(name))),
             }
             // So that the same file, mended, can be picked again.
@@ -88,9 +90,7 @@ fn OpenYard() -> impl IntoView {
         });
     };
     let save = move |_| {
-        if browser::save(labels::DEMO_FILE, DEMO).is_none() {
-            model.notice.set(Some(Notice::CantSave));
-        }
+        hand_over(model, labels::DEMO_FILE, browser::blob(DEMO, browser::JSON));
     };
     view! {
         <label class="button">
@@ -98,10 +98,10 @@ fn OpenYard() -> impl IntoView {
                 type="file"
                 class="hidden"
                 accept=".json,application/json"
-                data-testid="open-yard"
+                data-testid="open-file"
                 on:change=open
             />
-            <span>{labels::OPEN_YARD}</span>
+            <span>{labels::OPEN_FILE}</span>
         </label>
         <button type="button" data-testid="save-demo" on:click=save>
             {labels::SAVE_DEMO}

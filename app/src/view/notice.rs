@@ -11,7 +11,7 @@ pub fn NoticeBox() -> impl IntoView {
     let model = Model::of_page();
     let body = move |notice: &Notice| {
         let (sentence, faults) = notices::notice(notice);
-        let good = matches!(notice, Notice::OpenedYard(_));
+        let good = matches!(notice, Notice::OpenedYard(_) | Notice::OpenedComparison(_));
         view! {
             <div class="notice" class:good=good data-testid="notice">
                 <p>{sentence}</p>

@@ -1,6 +1,7 @@
 //! The page to take home: one sheet of paper, A4 or Letter, with the answer and what it takes.
 
 use super::code::code;
+use super::picture::Picture;
 use crate::model::Model;
 use crate::text::cautions::{LEAD, of_route};
 use crate::text::{advice, fit, labels, sentences, sheet};
@@ -118,6 +119,9 @@ impl Sheet {
                 </header>
                 <h2>{model.answer()}</h2>
                 <ul>{reasons(model)}</ul>
+                <div class="sheet-picture" data-testid="sheet-picture">
+                    <Picture model=model />
+                </div>
                 <div class="sheet-columns">
                     <div>{self.power(model)}</div>
                     <div>{self.taking(model)}</div>
@@ -154,7 +158,7 @@ impl Sheet {
             sheet::at_work(running.seat, matters.then_some(drives_over))
         });
         Some(view! {
-            <h3>{sheet::BARS}</h3>
+            <h3>{sheet::OUTCOME}</h3>
             <p>{sheet::need(all, self.units)}</p>
             <p>{outcome} " " {place}</p>
             {run.map(|run| ledger(&run.ledger, self.units))}

@@ -17,6 +17,7 @@ use serde::{Deserialize, Deserializer, Serialize};
 
 /// A whole yard file.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct YardEntry {
     /// 1.
     #[serde(deserialize_with = "whole")]
@@ -56,6 +57,7 @@ fn whole<'de, D: Deserializer<'de>>(from: D) -> Result<u32, D::Error> {
 
 /// A number, or three with their source.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(untagged)]
 pub enum UncertainEntry {
     /// Known without a range.
@@ -76,6 +78,7 @@ pub enum UncertainEntry {
 
 /// A machine.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct MachineEntry {
     /// Short identifier, unique in its list.
     pub id: String,
@@ -122,6 +125,7 @@ pub struct MachineEntry {
 
 /// An oil: a grade, or two viscosities of a sheet.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct OilEntry {
     /// As it's sold.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -139,6 +143,7 @@ pub struct OilEntry {
 
 /// A tank with or without a cooler.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ReservoirEntry {
     /// The oil in it.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -150,6 +155,7 @@ pub struct ReservoirEntry {
 
 /// A point of an engine's power over its speed.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CurveEntry {
     /// Speed.
     pub rpm: f64,
@@ -159,6 +165,7 @@ pub struct CurveEntry {
 
 /// An engine.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct EngineEntry {
     /// Net power at rated speed.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -180,6 +187,7 @@ pub struct EngineEntry {
 
 /// A PTO.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PtoEntry {
     /// Its rated speed.
     pub rpm: f64,
@@ -198,6 +206,7 @@ pub struct PtoEntry {
 
 /// A hydraulic outlet with the pump behind it.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CircuitEntry {
     /// Where the hoses plug in.
     pub outlet: Outlet,
@@ -234,6 +243,7 @@ pub struct CircuitEntry {
 
 /// Steering's share of a circuit.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SteeringEntry {
     /// How steering gets its oil.
     pub policy: SteeringPolicy,
@@ -244,6 +254,7 @@ pub struct SteeringEntry {
 
 /// An implement.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ImplementEntry {
     /// Short identifier, unique in its list.
     pub id: String,
@@ -277,6 +288,7 @@ pub struct ImplementEntry {
 
 /// What an implement's work takes; what is left out comes from its kind.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct WorkEntry {
     /// What the work is measured in.
     pub measure: Measure,
@@ -299,6 +311,7 @@ pub struct WorkEntry {
 
 /// How an implement is taken over the ground; what is left out comes from its kind.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TravelEntry {
     /// The usual speed.
     pub usual_km_h: f64,
@@ -314,6 +327,7 @@ pub struct TravelEntry {
 
 /// A rotor.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RotorEntry {
     /// Speed that it's built for.
     pub rated_rpm: f64,
@@ -328,6 +342,7 @@ pub struct RotorEntry {
 
 /// An input shaft of an implement.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ShaftEntry {
     /// The end of the machine that it suits.
     pub place: Place,
@@ -349,6 +364,7 @@ pub struct ShaftEntry {
 
 /// A hydraulic motor of an implement.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct MotorEntry {
     /// Displacement per revolution.
     pub displacement_cm3: f64,
@@ -380,6 +396,7 @@ pub struct MotorEntry {
 
 /// A kit.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct KitEntry {
     /// Short identifier, unique in its list.
     pub id: String,
@@ -418,6 +435,7 @@ pub struct KitEntry {
 
 /// A mechanical step.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct GearEntry {
     /// What it is.
     pub kind: GearKind,
@@ -439,6 +457,7 @@ pub struct GearEntry {
 
 /// A kit's own pump.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PumpEntry {
     /// Displacement per revolution.
     pub displacement_cm3: f64,
@@ -474,6 +493,7 @@ pub struct PumpEntry {
 
 /// A pair of hoses.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct HosesEntry {
     /// Inner diameter.
     pub bore_mm: f64,

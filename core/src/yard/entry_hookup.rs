@@ -9,6 +9,7 @@ use serde::{Deserialize, Serialize};
 
 /// A rear hitch.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct HitchEntry {
     /// Its category.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -41,6 +42,7 @@ impl From<&HitchEntry> for Hitch {
 
 /// A loader.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LoaderEntry {
     /// What it lifts at its pins to full height, or a skid steer's rated load.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -65,6 +67,7 @@ impl From<&LoaderEntry> for Loader {
 
 /// Axles.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct AxlesEntry {
     /// From front to rear axle.
     pub wheelbase_m: f64,
@@ -103,6 +106,7 @@ impl From<&AxlesEntry> for Axles {
 
 /// The end of a PTO shaft.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PtoEndEntry {
     /// Its type.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -131,6 +135,7 @@ impl From<&PtoEndEntry> for PtoEnd {
 
 /// The end of an input shaft.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct InputEndEntry {
     /// Its type.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -159,6 +164,7 @@ impl From<&InputEndEntry> for InputEnd {
 
 /// How an implement hangs from its machine.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct MountEntry {
     /// The hitch category of its pins.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -187,6 +193,7 @@ impl From<&MountEntry> for Mount {
 
 /// A kit's shaft.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct KitShaftEntry {
     /// The PTO type that it suits.
     #[serde(skip_serializing_if = "Option::is_none")]

@@ -14,11 +14,12 @@ use crate::kit::Kit;
 use crate::machine::Machine;
 use entry::YardEntry;
 use report::Report;
-use serde_json::Value;
+use serde::Deserialize;
+use serde_json::{Map, Value};
 use std::collections::HashSet;
 
 /// A yard, checked.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Yard {
     /// What it is called.
     pub name: String,
@@ -40,6 +41,8 @@ pub struct Yard {
     pub implements: Vec<Implement>,
     /// What joins them.
     pub kits: Vec<Kit>,
+    /// The file that all of this comes from, to be written again.
+    pub written: Value,
 }
 
 /// The built-in yard: invented machines in a made-up place.
@@ -51,35 +54,20 @@ impl Yard {
     /// # Errors
     /// Every fault of the file, with its path, what was found, what is allowed and a hint.
     pub fn from_json(text: &str) -> Result<Self, Vec<Fault>> {
+        Self::from_group(read_group(text, rules::LARGEST_FILE)?)
+    }
+
+    /// Reads a yard from a group of JSON.
+    pub(crate) fn from_group(group: Map<String, Value>) -> Result<Self, Vec<Fault>> {
         let mut report = Report::default();
-        if text.len() > rules::LARGEST_FILE {
-            let found = format!("{} bytes", text.len());
-            let hint = "This is larger than any yard: is it the right file?";
-            report.add("file", found, Rule::AtMost(rules::LARGEST_FILE), hint);
-            return Err(report.into_faults());
-        }
-        // Editors on some systems begin a file with a byte order mark.
-        let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-        let mut value: Value = match serde_json::from_str(text) {
-            Ok(value) => value,
-            Err(error) => {
-                let hint = "It isn't JSON: look for a missing comma, quote or bracket there.";
-                report.add("file", error.to_string(), Rule::Readable, hint);
-                return Err(report.into_faults());
-            }
-        };
-        let Value::Object(group) = &value else {
-            let hint = "A yard file begins with { and ends with }: is it the right file?";
-            report.wrong_type("file", &value, "a yard { … }", hint);
-            return Err(report.into_faults());
-        };
-        shape::check_group(group, rules::YARD, "", &mut report);
+        shape::check_group(&group, rules::YARD, "", &mut report);
         if !report.is_empty() {
             return Err(report.into_faults());
         }
-        drop_nulls(&mut value);
-        match serde_json::from_value::<YardEntry>(value) {
-            Ok(entry) => Self::from_entry(&entry),
+        let mut written = Value::Object(group);
+        drop_nulls(&mut written);
+        match YardEntry::deserialize(&written) {
+            Ok(entry) => Self::from_entry(&entry, written),
             Err(error) => {
                 let hint = "The rules let through what the reader doesn't take: please report it.";
                 report.add("file", error.to_string(), Rule::Readable, hint);
@@ -88,7 +76,7 @@ impl Yard {
         }
     }
 
-    fn from_entry(entry: &YardEntry) -> Result<Self, Vec<Fault>> {
+    fn from_entry(entry: &YardEntry, written: Value) -> Result<Self, Vec<Fault>> {
         let mut report = Report::default();
         let yard = Self {
             name: entry.name.clone(),
@@ -106,6 +94,7 @@ impl Yard {
                 &mut report,
             ),
             kits: each(&entry.kits, "kits", build::kit, &mut report),
+            written,
         };
         unique(
             "machines",
@@ -153,6 +142,34 @@ impl Yard {
     pub fn kit(&self, id: &str) -> Option<&Kit> {
         self.kits.iter().find(|kit| kit.id == id)
     }
+}
+
+/// Reads a file that is one group of JSON.
+///
+/// # Errors
+/// One fault where it's larger than so many bytes, isn't JSON or isn't a group.
+pub(crate) fn read_group(text: &str, largest: usize) -> Result<Map<String, Value>, Vec<Fault>> {
+    let mut report = Report::default();
+    if text.len() > largest {
+        let found = format!("{} bytes", text.len());
+        let hint = "This is larger than any yard: is it the right file?";
+        report.add("file", found, Rule::AtMost(largest), hint);
+        return Err(report.into_faults());
+    }
+    // Editors on some systems begin a file with a byte order mark.
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    match serde_json::from_str(text) {
+        Ok(Value::Object(group)) => return Ok(group),
+        Ok(other) => {
+            let hint = "A yard file begins with { and ends with }: is it the right file?";
+            report.wrong_type("file", &other, "a yard { … }", hint);
+        }
+        Err(error) => {
+            let hint = "It isn't JSON: look for a missing comma, quote or bracket there.";
+            report.add("file", error.to_string(), Rule::Readable, hint);
+        }
+    }
+    Err(report.into_faults())
 }
 
 /// Whether a text has the form of a code of ISO 4217.

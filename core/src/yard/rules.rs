@@ -23,7 +23,7 @@ pub const LARGEST_FILE: usize = 2_000_000;
 /// The most entries that a list may have.
 pub const MOST_ENTRIES: usize = 1_000;
 
-pub(super) const fn required(key: &'static str, shape: Shape, hint: &'static str) -> Field {
+pub(crate) const fn required(key: &'static str, shape: Shape, hint: &'static str) -> Field {
     Field {
         key,
         required: true,
@@ -32,7 +32,7 @@ pub(super) const fn required(key: &'static str, shape: Shape, hint: &'static str
     }
 }
 
-pub(super) const fn optional(key: &'static str, shape: Shape, hint: &'static str) -> Field {
+pub(crate) const fn optional(key: &'static str, shape: Shape, hint: &'static str) -> Field {
     Field {
         key,
         required: false,

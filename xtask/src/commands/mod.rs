@@ -13,6 +13,16 @@ use crate::server::Server;
 use crate::steps::Steps;
 use crate::{bench as times, e2e, page, reference as figures, setup};
 
+/// How much `test` runs.
+#[derive(Clone, Copy, PartialEq)]
+pub enum Extent {
+    /// Without what needs the release page.
+    Quick,
+    Usual,
+    /// With the slow steps too.
+    Full,
+}
+
 /// What `test --quick` leaves out.
 const NOT_QUICK: &str = "reference figures by Python, licences and sources of dependencies, release page, \
 flows in Chromium against the release page, size";
@@ -76,7 +86,8 @@ pub fn check(host: &Host) -> Result<()> {
     })
 }
 
-pub fn test(host: &Host, quick: bool) -> Result<()> {
+pub fn test(host: &Host, extent: Extent) -> Result<()> {
+    let quick = extent == Extent::Quick;
     timed(|steps| {
         setup::lints(host, steps)?;
         let wasm = setup::wasm(host, steps)?;
@@ -104,6 +115,12 @@ pub fn test(host: &Host, quick: bool) -> Result<()> {
         steps.run("flows in Chromium against the release page", || {
             e2e::flows(host, &browser)
         })?;
+        if extent == Extent::Full {
+            let program = setup::spreadsheet(host, steps)?;
+            steps.run("saved tables in LibreOffice", || {
+                e2e::spreadsheet(host, &browser, &program)
+            })?;
+        }
         steps.run("size", || size(host, false))
     })?;
     if quick {

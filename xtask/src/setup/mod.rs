@@ -8,6 +8,7 @@ mod lock;
 mod node;
 mod reference;
 mod rust_parts;
+mod spreadsheet;
 mod wasm_opt;
 mod wasm_target;
 
@@ -57,6 +58,11 @@ pub fn flow_packages(host: &Host, steps: &mut Steps) -> Result<()> {
     steps.run("set-up: packages of tests/e2e", || {
         node::ensure_packages(host)
     })
+}
+
+/// The spreadsheet that reads the saved tables.
+pub fn spreadsheet(host: &Host, steps: &mut Steps) -> Result<PathBuf> {
+    steps.run("set-up: LibreOffice", || spreadsheet::ensure(host))
 }
 
 /// The Python that computes the reference figures.

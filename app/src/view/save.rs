@@ -1,0 +1,112 @@
+//! What can be taken along of the comparison: tables, a picture, the comparison itself.
+
+use super::picture;
+use crate::model::{Model, Notice};
+use crate::text::{columns, labels};
+use crate::{browser, tables};
+use farend_core::export::comparison::Saved;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use web_sys::Blob;
+
+/// How many pixels of a PNG stand for one of the picture's units, each way.
+const SHARP: u32 = 2;
+
+/// Offers a file, or says why that isn't possible and what is.
+pub fn hand_over(model: Model, name: &str, content: Option<Blob>) {
+    let saved = content.and_then(|content| browser::save(name, &content));
+    let notice = match saved {
+        None => Some(Notice::CantSave),
+        Some(()) => browser::is_framed().then_some(Notice::SavedFromFrame),
+    };
+    if notice.is_some() {
+        model.notice.set(notice);
+    }
+}
+
+/// The menu of all that can be saved.
+#[component]
+pub fn SaveMenu() -> impl IntoView {
+    let model = Model::of_page();
+    let button = |id: &'static str, label: &'static str, save: fn(Model)| {
+        view! {
+            <button type="button" data-testid=id on:click=move |_| save(model)>
+                {label}
+            </button>
+        }
+    };
+    view! {
+        <details class="menu" data-testid="save-menu">
+            <summary>{labels::SAVE}</summary>
+            <div class="tools">
+                {button("save-routes", labels::SAVE_ROUTES, save_routes)}
+                {button("save-ledger", labels::SAVE_LEDGER, save_ledger)}
+                {button("save-svg", labels::SAVE_SVG, save_svg)}
+                {button("save-png", labels::SAVE_PNG, save_png)}
+                {button("save-comparison", labels::SAVE_COMPARISON, save_comparison)}
+            </div>
+        </details>
+    }
+}
+
+/// A file's name with the machine and the implement in it.
+fn file_name(model: Model, ending: &str) -> String {
+    let state = model.state.read_untracked();
+    columns::file(&state.machine, &state.implement, ending)
+}
+
+/// Offers the text that the comparison makes.
+fn save_text(
+    model: Model,
+    ending: &str,
+    kind: &str,
+    make: impl FnOnce(Saved<'_>) -> Option<String>,
+) {
+    let text = model.with_saved(make).flatten();
+    let content = text.and_then(|text| browser::blob(&text, kind));
+    hand_over(model, &file_name(model, ending), content);
+}
+
+fn save_routes(model: Model) {
+    save_text(model, "-routes.csv", browser::CSV, |saved| {
+        tables::routes(saved).to_csv()
+    });
+}
+
+fn save_ledger(model: Model) {
+    let Some(table) = model.with_saved(tables::ledger).flatten() else {
+        let route = model.state.with_untracked(|state| state.route);
+        return model.notice.set(Some(Notice::NoLedger(route)));
+    };
+    let text = table.to_csv();
+    let content = text.and_then(|text| browser::blob(&text, browser::CSV));
+    hand_over(model, &file_name(model, "-ledger.csv"), content);
+}
+
+fn save_comparison(model: Model) {
+    save_text(model, ".json", browser::JSON, |saved| saved.to_json().ok());
+}
+
+fn svg(model: Model) -> Option<Blob> {
+    browser::blob(&picture::file(model)?, browser::SVG)
+}
+
+fn save_svg(model: Model) {
+    hand_over(model, &file_name(model, ".svg"), svg(model));
+}
+
+fn save_png(model: Model) {
+    let name = file_name(model, ".png");
+    let svg = svg(model);
+    spawn_local(async move {
+        let size = picture::SIZE.map(|side| side * SHARP);
+        let png = match &svg {
+            Some(svg) => browser::png(svg, size.into()).await,
+            None => None,
+        };
+        match png {
+            Some(png) => hand_over(model, &name, Some(png)),
+            None => model.notice.set(Some(Notice::CantDraw)),
+        }
+    });
+}

@@ -1,0 +1,67 @@
+//! Tables for spreadsheets: comma-separated as in RFC 4180, UTF-8 with a byte order mark.
+//!
+//! Numbers are plain, with a point and all their digits. Text that a spreadsheet would take for a
+//! formula gets an apostrophe in front (OWASP ASVS, formula injection); numbers never do.
+
+use csv::{Terminator, WriterBuilder};
+
+/// One cell.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Cell {
+    /// Words.
+    Text(String),
+    /// A number in the unit of its header.
+    Number(f64),
+    /// Nothing known, or nothing that applies.
+    Empty,
+}
+
+/// A table with a header above each column.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Table {
+    /// The headers.
+    pub headers: Vec<String>,
+    /// The rows, each with a cell for every header.
+    pub rows: Vec<Vec<Cell>>,
+}
+
+/// What tells programs that a file is UTF-8.
+const MARK: char = '\u{feff}';
+/// What spreadsheets take for the start of a formula.
+pub const STARTS_FORMULA: [char; 6] = ['=', '+', '-', '@', '\t', '\r'];
+
+impl Table {
+    /// The table as the text of a file. `None` where a row has more or fewer cells than there are
+    /// headers, or a number isn't finite.
+    pub fn to_csv(&self) -> Option<String> {
+        let mut writer = WriterBuilder::new()
+            .terminator(Terminator::CRLF)
+            .from_writer(MARK.to_string().into_bytes());
+        let headers = self.headers.iter().map(|header| guarded(header));
+        writer.write_record(headers).ok()?;
+        for row in &self.rows {
+            let cells: Option<Vec<_>> = row.iter().map(Cell::written).collect();
+            writer.write_record(cells?).ok()?;
+        }
+        String::from_utf8(writer.into_inner().ok()?).ok()
+    }
+}
+
+impl Cell {
+    fn written(&self) -> Option<String> {
+        match self {
+            Self::Text(text) => Some(guarded(text)),
+            // Adding nothing makes 0 of −0.
+            Self::Number(number) => number.is_finite().then(|| (number + 0.0).to_string()),
+            Self::Empty => Some(String::new()),
+        }
+    }
+}
+
+fn guarded(text: &str) -> String {
+    if text.starts_with(STARTS_FORMULA) {
+        format!("'{text}")
+    } else {
+        text.to_owned()
+    }
+}

@@ -1,0 +1,156 @@
+//! Opens what has been saved: a yard file, or a comparison with its yard.
+
+use super::comparison::{FORMAT_VERSION, Format};
+use crate::fault::{Fault, Rule};
+use crate::state::{LONGEST_LINK, LinkFault, State};
+use crate::yard::report::Report;
+use crate::yard::rules::{LARGEST_FILE, YARD, optional, required};
+use crate::yard::shape::{Field, Shape, check_group};
+use crate::yard::{Yard, read_group};
+use serde_json::{Map, Value};
+
+/// What a file held.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Opened {
+    /// The yard.
+    pub yard: Yard,
+    /// All that was chosen in it, where the file is a saved comparison.
+    pub state: Option<State>,
+}
+
+/// The most bytes that a saved comparison may have: the largest yard, indented, and its results.
+pub const LARGEST_COMPARISON: usize = 4 * LARGEST_FILE;
+
+const VERSION: &str = "format_version";
+const LINK: &str = "link";
+const YARD_KEY: &str = "yard";
+
+/// The fields of a saved comparison that are read. The yard is held against its own rules.
+const COMPARISON: &[Field] = &[
+    required(
+        "format",
+        Shape::OneOf(Format::WORDS),
+        "It tells this file from a yard's.",
+    ),
+    required(
+        VERSION,
+        Shape::Whole {
+            min: 1,
+            max: FORMAT_VERSION,
+        },
+        "This program reads version 1.",
+    ),
+    required(
+        LINK,
+        Shape::Text { most: LONGEST_LINK },
+        "What was chosen, as the page writes it: it can't be written by hand.",
+    ),
+    optional(YARD_KEY, Shape::Group(YARD), YARD_HINT),
+];
+const YARD_HINT: &str = "The whole yard, as in a yard file.";
+
+/// Opens a file.
+///
+/// # Errors
+/// Every fault of the file, with its path, what was found, what is allowed and a hint.
+pub fn open(text: &str) -> Result<Opened, Vec<Fault>> {
+    let group = read_group(text, LARGEST_COMPARISON)?;
+    let has = |key| group.contains_key(key);
+    if !has("machines") && (has("format") || has(YARD_KEY)) {
+        comparison(group)
+    } else {
+        let yard = Yard::from_json(text)?;
+        Ok(Opened { yard, state: None })
+    }
+}
+
+fn comparison(mut group: Map<String, Value>) -> Result<Opened, Vec<Fault>> {
+    let mut report = Report::default();
+    if let Some(version) = group.get(VERSION)
+        && version
+            .as_f64()
+            .is_some_and(|it| it > f64::from(FORMAT_VERSION))
+    {
+        // What else is wrong with it can't be told.
+        let rule = Rule::Within {
+            min: 1.0,
+            max: f64::from(FORMAT_VERSION),
+            unit: "",
+        };
+        let hint = "A newer version of this page made the file: reload the page first.";
+        report.add(VERSION, Report::shorten(version), rule, hint);
+        return Err(report.into_faults());
+    }
+    group.remove("results");
+    let yard = group.remove(YARD_KEY);
+    check_group(&group, COMPARISON, "", &mut report);
+    let state = linked(&group, &mut report);
+    let yard = match yard {
+        Some(Value::Object(yard)) => Yard::from_group(yard),
+        Some(Value::Null) | None => {
+            report.add(YARD_KEY, "", Rule::Required, YARD_HINT);
+            Err(Vec::new())
+        }
+        Some(other) => {
+            report.wrong_type(YARD_KEY, &other, "a group { … }", YARD_HINT);
+            Err(Vec::new())
+        }
+    };
+    if let (Ok(yard), Some(state)) = (&yard, &state) {
+        check_choices(state, yard, &mut report);
+    }
+    let mut faults = report.into_faults();
+    match (yard, state) {
+        (Ok(yard), state @ Some(_)) if faults.is_empty() => Ok(Opened { yard, state }),
+        (yard, _) => {
+            let of_yard = yard.err().unwrap_or_default();
+            faults.extend(of_yard.into_iter().map(|fault| Fault {
+                path: format!("{YARD_KEY}.{}", fault.path),
+                ..fault
+            }));
+            Err(faults)
+        }
+    }
+}
+
+/// What the link says, where it's there and whole.
+fn linked(group: &Map<String, Value>, report: &mut Report) -> Option<State> {
+    let link = group.get(LINK)?;
+    // The rules have told of one that is empty or too long.
+    let text = link.as_str().filter(|text| !text.trim().is_empty())?;
+    let hint = match State::from_link(text) {
+        Ok(state) => return Some(state),
+        Err(LinkFault::TooLong) => return None,
+        Err(LinkFault::Damaged) => {
+            "It was changed or cut off. Take it from the address of the page, behind the #."
+        }
+        Err(LinkFault::Newer(_)) => "A newer version of this page made it: reload the page first.",
+    };
+    report.add(LINK, Report::shorten(link), Rule::Readable, hint);
+    None
+}
+
+/// What was chosen must be in the yard, and suit it.
+fn check_choices(state: &State, yard: &Yard, report: &mut Report) {
+    let hint = "The link was made in another yard.";
+    let machine = yard.machine(&state.machine);
+    let beside = state.beside.as_ref();
+    let missing_machines = [
+        machine.is_none().then_some(&state.machine),
+        beside.filter(|id| yard.machine(id).is_none()),
+    ];
+    for id in missing_machines.into_iter().flatten() {
+        let rule = Rule::Type("a machine of this yard");
+        report.add(LINK, id, rule, hint);
+    }
+    if yard.implement(&state.implement).is_none() {
+        let rule = Rule::Type("an implement of this yard");
+        report.add(LINK, &state.implement, rule, hint);
+    }
+    if let Some(Err(faults)) = machine.map(|machine| state.settings.check(machine)) {
+        for fault in faults {
+            let path = format!("{LINK}.{}", fault.path);
+            report.add(path, fault.found, fault.rule, fault.hint);
+        }
+    }
+}

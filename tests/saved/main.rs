@@ -1,0 +1,5 @@
+//! What is saved of a comparison, and opening it again.
+
+mod comparison;
+mod csv_table;
+mod schema;
