@@ -41,7 +41,7 @@ pub struct Yard {
     pub implements: Vec<Implement>,
     /// What joins them.
     pub kits: Vec<Kit>,
-    /// The file that all of this comes from, to be written again.
+    /// The file that all of this comes from, with its comments, to be written again.
     pub written: Value,
 }
 
