@@ -11,12 +11,10 @@ use crate::machine::Machine;
 use crate::money::{Prices, RoutePrices, yard_prices};
 use crate::quantity::{Power, Time};
 use crate::route::RouteId;
-use crate::route::joined::Joined;
-use crate::route::part::{Hookup, assemble};
+use crate::route::part::Hookup;
 use crate::settings::Settings;
 use crate::standing::Standing;
-use crate::thermal::{Heat, heat};
-use crate::work::Load;
+use crate::thermal::{Heat, heat_at_job};
 
 /// A machine and an implement with all that a user has set for them.
 #[derive(Clone, Copy, Debug)]
@@ -59,8 +57,8 @@ pub struct Running {
     pub heat: Option<Heat>,
     /// What it costs.
     pub prices: RoutePrices,
-    /// How it fares for good: no better than Slower where its oil passes its limit and less than
-    /// the need arrives with the oil at it.
+    /// How it fares for good: where its oil passes its limit, no better than what arrives with the
+    /// oil at it, but never worse than Slower for heat alone.
     pub for_good: Standing,
 }
 
@@ -95,17 +93,6 @@ impl Asked<'_> {
         }
     }
 
-    /// A route joined up with the kit that it takes.
-    fn joined(&self, route: RouteId, kit: &Kit) -> Option<Joined> {
-        let hookup = Hookup {
-            machine: self.machine,
-            implement: self.implement,
-            kit: Some(kit),
-            settings: self.settings,
-        };
-        assemble(route.parts(), hookup).ok()
-    }
-
     fn look(&self, result: &RouteResult, need: Power) -> Surveyed {
         let route = result.route;
         let kit_of = |run: &Run| self.kits.iter().find(|kit| kit.id == run.kit);
@@ -116,11 +103,13 @@ impl Asked<'_> {
                 running: None,
             };
         };
-        let joined = self.joined(route, kit);
-        let load = Load::new(self.implement, need);
-        let heat = joined
-            .as_ref()
-            .and_then(|joined| heat(joined, load, self.settings.air()));
+        let hookup = Hookup {
+            machine: self.machine,
+            implement: self.implement,
+            kit: Some(kit),
+            settings: self.settings,
+        };
+        let heat = heat_at_job(route, hookup);
         let look = Look {
             route,
             machine: self.machine,
