@@ -5,7 +5,7 @@ use crate::choice::{Candidate, Weighed, Weights, weigh};
 use crate::compare::{Comparison, RouteResult, Run};
 use crate::fit::{Item, Look, gravest, missing};
 use crate::hookup::Seat;
-use crate::implement::Implement;
+use crate::implement::{Implement, ImplementKind};
 use crate::kit::Kit;
 use crate::machine::Machine;
 use crate::money::{Prices, RoutePrices, yard_prices};
@@ -86,9 +86,8 @@ impl Asked<'_> {
             .iter()
             .map(|result| self.look(result, comparison.need.likely))
             .collect();
-        let candidates: Vec<_> = routes.iter().filter_map(candidate).collect();
         Survey {
-            weighed: weigh(&candidates, self.implement.kind, self.weights),
+            weighed: weighed(&routes, self.implement.kind, self.weights),
             routes,
         }
     }
@@ -152,6 +151,12 @@ fn for_good(run: &Run, heat: Option<&Heat>, need: Power) -> Standing {
     let [cautious, _] = heat.settling;
     let arrives = cautious.for_good.unwrap_or(Power::ZERO);
     standing.min(Standing::of(arrives / need).max(Standing::Slower))
+}
+
+/// Those of the routes that are to choose from, best first.
+pub fn weighed(routes: &[Surveyed], kind: ImplementKind, weights: Weights) -> Vec<Weighed> {
+    let candidates: Vec<_> = routes.iter().filter_map(candidate).collect();
+    weigh(&candidates, kind, weights)
 }
 
 fn candidate(surveyed: &Surveyed) -> Option<Candidate> {
