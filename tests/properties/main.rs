@@ -18,6 +18,7 @@ mod random;
 mod ranges;
 mod shafts;
 mod units;
+mod uses;
 mod wanted;
 mod work;
 

@@ -5,6 +5,7 @@ mod told;
 
 use crate::every::{loaded, pairs};
 use crate::random::{settings, yard};
+use crate::uses::Uses;
 use farend_core::choice::{Weight, Weights};
 use farend_core::compare::{Comparison, Run, compare};
 use farend_core::fit::Judgement;
@@ -26,7 +27,6 @@ use proptest::prelude::*;
 use proptest::sample::select;
 use proptest::test_runner::TestRunner;
 use std::cell::RefCell;
-use std::collections::HashMap;
 use std::sync::OnceLock;
 
 /// Prices, most often of all three parts of all routes.
@@ -112,8 +112,8 @@ fn total(running: &Running) -> Option<f64> {
     Some(prices.kit? + prices.variant? + prices.fitting?)
 }
 
-/// Blanks most of what stops a route, so that some are there to choose from: most random yards have nothing
-/// that both can be hooked up and does the work.
+/// Blanks most of what stops a route, so that some are there to choose from: most random yards have
+/// nothing that both can be hooked up and does the work.
 fn without_stops(machine: &mut Machine, implement: &mut Implement, kits: &mut [Kit]) {
     (machine.hitch, machine.loader, machine.axles) = (None, None, None);
     let ptos = [
@@ -215,21 +215,4 @@ fn cases() -> &'static [Case] {
         }
         cases.into_inner()
     })
-}
-
-/// How often something of a name was of use.
-#[derive(Debug, Default)]
-struct Uses(HashMap<&'static str, u32>);
-
-impl Uses {
-    fn count(&mut self, name: &'static str) {
-        *self.0.entry(name).or_default() += 1;
-    }
-
-    fn are_at_least(&self, fewest: &[(&'static str, u32)]) {
-        for (name, fewest) in fewest {
-            let found = self.0.get(name).copied().unwrap_or_default();
-            assert!(found >= *fewest, "{name} only {found} times: {self:?}");
-        }
-    }
 }

@@ -5,6 +5,7 @@ mod weight;
 
 use crate::every::{Case, each_route};
 use crate::random::{settings, yard};
+use crate::uses::Uses;
 use farend_core::fit::{Item, Look};
 use farend_core::implement::Implement;
 use farend_core::kit::Kit;
@@ -12,8 +13,6 @@ use farend_core::machine::Machine;
 use farend_tests::item_kind::ItemKind;
 use proptest::prelude::*;
 use proptest::test_runner::TestRunner;
-use std::cell::RefCell;
-use std::collections::HashMap;
 
 /// What is joined up, to be changed where it has nothing to do with the power.
 #[derive(Clone)]
@@ -54,20 +53,6 @@ fn on_each_route(cases: u32, holds: impl Fn(Case<'_>) -> Result<(), TestCaseErro
     });
     if let Err(error) = result {
         panic!("{error}");
-    }
-}
-
-/// How often something of a name was of use.
-#[derive(Default)]
-struct Uses(RefCell<HashMap<&'static str, u32>>);
-
-impl Uses {
-    fn count(&self, name: &'static str) {
-        *self.0.borrow_mut().entry(name).or_default() += 1;
-    }
-
-    fn of(&self, name: &str) -> u32 {
-        self.0.borrow().get(name).copied().unwrap_or_default()
     }
 }
 
