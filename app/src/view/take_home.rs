@@ -126,12 +126,14 @@ impl Sheet {
                     <div>{self.power(model)}</div>
                     <div>{self.taking(model)}</div>
                 </div>
-                {self.cautions()}
-                <footer>
-                    <div>
+                <div class="sheet-bottom">
+                    {self.cautions()}
+                    <div class="sheet-code">
                         <p>{sheet::CODE}</p>
                         {code(browser::public_address().as_deref())}
                     </div>
+                </div>
+                <footer>
                     <div>
                         {yard.note.clone().map(|note| view! { <p class="dealer-note">{note}</p> })}
                         {yard.invented.then(|| view! { <p><b>{sheet::INVENTED}</b></p> })}
