@@ -11,6 +11,21 @@ import { PNG } from 'pngjs';
 const FORMATS = { A4: [595.3, 841.9], Letter: [612, 792] };
 const ROUNDING = 1;
 
+/**
+ * Stands in for the system's dialog, which a driver can't answer: from now on printing is only
+ * noted. Tells whether it was asked for.
+ */
+export async function standInForDialog(page) {
+  await page.tab.evaluate(() => {
+    globalThis.print = () => {
+      dispatchEvent(new Event('beforeprint'));
+      globalThis.askedToPrint = true;
+      dispatchEvent(new Event('afterprint'));
+    };
+  });
+  return () => page.tab.evaluate(() => globalThis.askedToPrint === true);
+}
+
 /** Prints the page on either format and asserts that it is one sheet of it. */
 export async function assertOneSheet(page, name) {
   for (const [format, size] of Object.entries(FORMATS)) {

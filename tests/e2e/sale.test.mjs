@@ -6,7 +6,7 @@ import { readFile } from 'node:fs/promises';
 import { assertAccessible } from './accessibility.mjs';
 import { flow } from './flow.mjs';
 import { byKeys, byTaps } from './keys.mjs';
-import { assertOneSheet, cutOff, decodedCode, keepPicture } from './paper.mjs';
+import { assertOneSheet, cutOff, decodedCode, keepPicture, standInForDialog } from './paper.mjs';
 
 const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true };
 const TABLET = { viewport: { width: 1024, height: 768 }, hasTouch: true };
@@ -16,7 +16,9 @@ async function takeHome(page, by, name) {
   await by.press(page, 'take-home');
   await page.part('sheet').waitFor();
   await keepPicture(page, name);
+  const asked = await standInForDialog(page);
   await by.press(page, 'print');
+  assert.ok(await asked());
   assert.ok((await cutOff(page)) <= 1, `${name} is cut off`);
   await assertOneSheet(page, name);
 }
