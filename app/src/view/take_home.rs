@@ -120,7 +120,7 @@ impl Sheet {
                 <h2>{model.answer()}</h2>
                 <ul>{reasons(model)}</ul>
                 <div class="sheet-picture" data-testid="sheet-picture">
-                    <Picture model=model />
+                    <Picture model=model core=true />
                 </div>
                 <div class="sheet-columns">
                     <div>{self.power(model)}</div>
