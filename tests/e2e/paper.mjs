@@ -50,7 +50,8 @@ export async function decodedCode(page) {
 export async function cutOff(page) {
   await page.tab.emulateMedia({ media: 'print' });
   const beyond = await page.part('sheet').evaluate((it) => {
-    const boxes = [it, ...it.querySelectorAll('*')];
+    // A picture's own view cuts it, as it should.
+    const boxes = [it, ...it.querySelectorAll('*:not(svg *)')];
     const edge = it.getBoundingClientRect();
     const ends = boxes.map((box) => box.getBoundingClientRect());
     return Math.max(

@@ -117,7 +117,7 @@ impl Sheet {
                     <p class="dealer">{head}</p>
                     <p>{browser::today()}</p>
                 </header>
-                <h2>{model.answer()}</h2>
+                <h1>{model.answer()}</h1>
                 <ul>{reasons(model)}</ul>
                 <div class="sheet-picture" data-testid="sheet-picture">
                     <Picture model=model core=true />
@@ -160,7 +160,7 @@ impl Sheet {
             sheet::at_work(running.seat, matters.then_some(drives_over))
         });
         Some(view! {
-            <h3>{sheet::OUTCOME}</h3>
+            <h2>{sheet::OUTCOME}</h2>
             <p>{sheet::need(all, self.units)}</p>
             <p>{outcome} " " {place}</p>
             {run.map(|run| ledger(&run.ledger, self.units))}
@@ -188,9 +188,9 @@ impl Sheet {
             .map(|it| fit::question(&it.check))
             .collect();
         Some(view! {
-            <h3>{sheet::BUY}</h3>
+            <h2>{sheet::BUY}</h2>
             <ul>{self.buying(model)}</ul>
-            <h3>{sheet::FIT}</h3>
+            <h2>{sheet::FIT}</h2>
             {told.is_empty().then_some(sheet::FITS)}
             <ul>
                 {told.iter().take(MOST_ITEMS).map(line).collect_view()}
@@ -200,7 +200,7 @@ impl Sheet {
                 .then(|| {
                     let lines = asked.iter().take(MOST_QUESTIONS);
                     view! {
-                        <h3>{sheet::ASK}</h3>
+                        <h2>{sheet::ASK}</h2>
                         <ul>
                             {lines.map(|it| view! { <li>{*it}</li> }).collect_view()}
                             {rest(asked.len(), MOST_QUESTIONS)}
@@ -233,7 +233,7 @@ impl Sheet {
         let cautions = of_route(self.route);
         view! {
             <div class="sheet-cautions">
-                <h3>{sheet::CAUTIONS}</h3>
+                <h2>{sheet::CAUTIONS}</h2>
                 <p>{LEAD}</p>
                 <ul>{cautions.map(|it| view! { <li>{it.text}</li> }).collect_view()}</ul>
             </div>
@@ -270,7 +270,7 @@ fn ledger(ledger: &Ledger, units: UnitSystem) -> impl IntoView + use<> {
         })
         .collect();
     view! {
-        <h3>{sheet::LEDGER}</h3>
+        <h2>{sheet::LEDGER}</h2>
         <table>
             <thead>
                 <tr>
