@@ -86,12 +86,12 @@ pub fn Picture(model: Model, #[prop(optional)] core: bool) -> impl IntoView {
             >
                 {patterns()}
                 <rect width=width height=height fill="#ffffff" />
-                {heading(&title, all, units)}
+                {(!core).then(|| heading(&title, all, units))}
                 {rows().filter_map(|(result, y)| Some(chart.bar(result.run()?, y))).collect_view()}
                 {chart.ends(all)}
                 {rows().map(|(result, y)| chart.words(result, y)).collect_view()}
                 {key()}
-                {foot(model.yard.read().invented)}
+                {(!core).then(|| foot(model.yard.read().invented))}
             </svg>
         })
     }
