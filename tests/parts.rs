@@ -1,14 +1,17 @@
 //! A machine, an implement and kits of the built-in yard, to be changed before they are joined up.
 
 use crate::demo;
-use farend_core::compare::{Outcome, Run, compare};
+use farend_core::choice::Weights;
+use farend_core::compare::{Comparison, Outcome, Run, compare};
 use farend_core::fit::{Item, Look, missing};
 use farend_core::implement::Implement;
 use farend_core::kit::Kit;
 use farend_core::machine::Machine;
+use farend_core::money::Prices;
 use farend_core::route::RouteId;
 use farend_core::route::part::{Hookup, NoFit};
 use farend_core::settings::Settings;
+use farend_core::survey::{Asked, Survey};
 use farend_core::thermal::heat_at_job;
 use farend_core::yard::Yard;
 
@@ -46,17 +49,46 @@ impl Parts {
         }
     }
 
+    /// All six routes.
+    ///
+    /// # Panics
+    /// Where the settings don't fit the machine.
+    pub fn compared(&self) -> Comparison {
+        let all = compare(&self.machine, &self.implement, &self.kits, &self.settings);
+        all.expect("settings that fit the machine")
+    }
+
+    /// All six routes with what is asked beside power.
+    ///
+    /// # Panics
+    /// As [`Self::compared`].
+    pub fn surveyed(&self, prices: &Prices, weights: Weights) -> (Comparison, Survey) {
+        let comparison = self.compared();
+        let asked = Asked {
+            machine: &self.machine,
+            implement: &self.implement,
+            kits: &self.kits,
+            settings: &self.settings,
+            prices,
+            weights,
+        };
+        let survey = asked.survey(&comparison);
+        (comparison, survey)
+    }
+
     /// How a route runs, or why it doesn't fit.
     ///
     /// # Errors
     /// Every reason why it can't be had.
     ///
     /// # Panics
-    /// Where the settings don't fit the machine.
+    /// As [`Self::compared`].
     pub fn route(&self, route: RouteId) -> Result<Run, Vec<NoFit>> {
-        let all = compare(&self.machine, &self.implement, &self.kits, &self.settings);
-        let all = all.expect("settings that fit the machine");
-        match all.route(route).map(|result| result.outcome.clone()) {
+        match self
+            .compared()
+            .route(route)
+            .map(|result| result.outcome.clone())
+        {
             Some(Outcome::Runs(run)) => Ok(*run),
             Some(Outcome::NoFit(why)) => Err(why),
             None => panic!("all six routes are there"),

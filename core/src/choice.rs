@@ -6,7 +6,7 @@ use crate::hookup::Seat;
 use crate::implement::ImplementKind;
 use crate::quantity::Time;
 use crate::route::RouteId;
-use crate::seat::{LoaderUse, View};
+use crate::seat::{LoaderUse, View, minds_wheels};
 use crate::standing::Standing;
 use crate::words::words;
 
@@ -82,8 +82,8 @@ pub struct Weighed {
     pub route: RouteId,
     /// For its standing.
     pub power: f64,
-    /// How far it meets each wish, 0 to 1, in the order of [`Wish::ALL`]; `None` where that isn't
-    /// known of every route and so doesn't count.
+    /// How far it meets each wish, 0 to 1, in the order of [`Wish::ALL`]; `None` where that doesn't
+    /// count: a cost that isn't known of every route, wheels that the work doesn't mind.
     pub meets: [Option<f64>; WISHES],
     /// All together.
     pub points: f64,
@@ -158,6 +158,7 @@ fn meets(
             View::OverTheShoulder => 0.5,
             View::Behind => 0.0,
         },
+        Wish::KeepOff if !minds_wheels(kind) => return None,
         Wish::KeepOff => f64::from(!seat.drives_over(kind)),
         Wish::KeepLoader => match seat.loader() {
             LoaderUse::Stays => 1.0,

@@ -87,9 +87,10 @@ pub fn yard_prices(
             Part::Shaft(place) => Some(*place),
             _ => None,
         });
-        let pto = match route {
-            RouteId::MidShaft => machine.mid_pto.as_ref(),
-            _ => machine.rear_pto(economy),
+        let pto = if route.parts().contains(&Part::MidPto) {
+            machine.mid_pto.as_ref()
+        } else {
+            machine.rear_pto(economy)
         };
         input.zip(pto).and_then(|(place, pto)| {
             let brings = kit.drive.iter().fold(pto.rated, |it, gear| it * gear.ratio);
@@ -119,14 +120,14 @@ pub fn working(hour: f64, time: Time) -> f64 {
     hour * time.to_hours()
 }
 
-/// When the dearer of two routes has paid for itself by its speed.
+/// When a route has paid for itself against another by its speed.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum BreakEven {
     /// It costs no more and is no slower.
     AtOnce,
     /// After so many hours of work by itself.
     After(Time),
-    /// It costs more and is no faster.
+    /// It costs more and saves nothing, or it is slower.
     Never,
 }
 
@@ -142,13 +143,13 @@ pub struct Worker {
 /// When one route has paid for itself against another.
 ///
 /// Equation: t = (C₁ − C₂)/(h·(r₁/r₂ − 1)); 1 the route in question, 2 the other, r work for each
-/// second, h price of an hour. Units: hours. Valid range: rates and h above zero.
+/// second, h price of an hour. Units: hours. Valid range: rates above zero, h from zero.
 /// Source: C₁ + h·W/r₁ = C₂ + h·W/r₂ solved for t = W/r₁.
 pub fn break_even(one: Worker, other: Worker, hour: f64) -> BreakEven {
     let more = one.total - other.total;
     // What an hour of the one saves of the other's hours.
     let saves = hour * (one.rate / other.rate - 1.0);
-    if more <= 0.0 && saves >= 0.0 {
+    if more <= 0.0 && one.rate >= other.rate {
         BreakEven::AtOnce
     } else if more > 0.0 && saves > 0.0 {
         // t = (C₁ − C₂)/(h·(r₁/r₂ − 1))

@@ -78,6 +78,9 @@ pub struct Recommendation {
 /// The most reasons that are given.
 const REASONS: usize = 3;
 
+/// From how far a wish is met that speaks for a route, else against it: this project's judgement.
+const MET: f64 = 0.5;
+
 /// From how many times as much it's worth saying: this project's judgement.
 const WORTH_SAYING: f64 = 1.2;
 
@@ -154,12 +157,8 @@ fn reasons(
             times,
         })
     }));
-    let mut wishes: Vec<_> = Wish::ALL
-        .iter()
-        .zip(first.meets)
-        .zip(weights)
-        .filter_map(|((wish, meets), weight)| Some((*wish, meets?, weight)))
-        .filter(|(_, meets, weight)| *weight != Weight::Not && *meets >= 0.5)
+    let mut wishes: Vec<_> = that_matter(first, weights)
+        .filter(|(_, meets, _)| *meets >= MET)
         .collect();
     // A stable sort: where two weigh the same they stay in the order of the wishes.
     wishes
@@ -167,7 +166,7 @@ fn reasons(
     reasons.extend(
         wishes
             .into_iter()
-            .filter_map(|(wish, meets, _)| met(wish, meets, running)),
+            .filter_map(|(wish, meets, _)| told(wish, meets, running)),
     );
     reasons.truncate(REASONS);
     reasons
@@ -178,19 +177,18 @@ fn drawbacks(survey: &Survey, first: &Weighed, weights: Weights) -> Vec<Reason> 
     let Some(running) = running_of(survey, first.route) else {
         return Vec::new();
     };
-    let wishes = Wish::ALL.iter().zip(first.meets).zip(weights);
-    wishes
-        .filter(|((_, meets), weight)| {
-            *weight != Weight::Not && meets.is_some_and(|meets| meets < 0.5)
-        })
-        .filter_map(|((wish, _), _)| match wish {
-            Wish::LookAhead => Some(Reason::View(running.seat.view())),
-            Wish::KeepOff => Some(Reason::DrivesOver(true)),
-            Wish::KeepLoader => Some(Reason::Loader(running.seat.loader())),
-            Wish::HookUpQuickly => Some(Reason::HooksUp(running.hookup)),
-            Wish::BuyCheaply => None,
-        })
+    that_matter(first, weights)
+        .filter(|(_, meets, _)| *meets < MET)
+        .filter_map(|(wish, meets, _)| told(wish, meets, running))
         .collect()
+}
+
+/// The wishes that matter and count, how far a route meets them, and how much they matter.
+fn that_matter(weighed: &Weighed, weights: Weights) -> impl Iterator<Item = (Wish, f64, Weight)> {
+    let wishes = Wish::ALL.iter().zip(weighed.meets).zip(weights);
+    wishes
+        .filter(|(_, weight)| *weight != Weight::Not)
+        .filter_map(|((wish, meets), weight)| Some((*wish, meets?, weight)))
 }
 
 fn running_of(survey: &Survey, route: RouteId) -> Option<&Running> {
@@ -199,11 +197,11 @@ fn running_of(survey: &Survey, route: RouteId) -> Option<&Running> {
         .and_then(|Surveyed { running, .. }| running.as_ref())
 }
 
-/// A wish that is met, as a reason.
-fn met(wish: Wish, meets: f64, running: &Running) -> Option<Reason> {
+/// What is told of a wish, met or not.
+fn told(wish: Wish, meets: f64, running: &Running) -> Option<Reason> {
     match wish {
         Wish::LookAhead => Some(Reason::View(running.seat.view())),
-        Wish::KeepOff => Some(Reason::DrivesOver(false)),
+        Wish::KeepOff => Some(Reason::DrivesOver(meets < MET)),
         Wish::KeepLoader => Some(Reason::Loader(running.seat.loader())),
         Wish::HookUpQuickly => Some(Reason::HooksUp(running.hookup)),
         // Only the cheapest meets it wholly.

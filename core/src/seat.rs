@@ -26,6 +26,18 @@ fn rear(implement: &Implement) -> Seat {
     }
 }
 
+/// Whether it matters to what an implement does that wheels go over it first: snow is packed and
+/// growth is flattened. Common practice, no source.
+pub fn minds_wheels(kind: ImplementKind) -> bool {
+    matches!(
+        kind,
+        ImplementKind::Thrower
+            | ImplementKind::Mulcher
+            | ImplementKind::Broom
+            | ImplementKind::Mower
+    )
+}
+
 /// Where the driver looks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum View {
@@ -58,17 +70,10 @@ impl Seat {
         }
     }
 
-    /// Whether the wheels go over the work before it's done, and whether that matters to what the
-    /// implement does: snow is packed and growth is flattened. Common practice, no source.
+    /// Whether the wheels go over the work before it's done, where that matters to it. Common
+    /// practice, no source.
     pub fn drives_over(self, kind: ImplementKind) -> bool {
-        let matters = matches!(
-            kind,
-            ImplementKind::Thrower
-                | ImplementKind::Mulcher
-                | ImplementKind::Broom
-                | ImplementKind::Mower
-        );
-        self == Self::RearForwards && matters
+        self == Self::RearForwards && minds_wheels(kind)
     }
 
     /// What becomes of the loader. Common practice, no source.

@@ -5,18 +5,16 @@ use crate::choice::{Candidate, Weighed, Weights, weigh};
 use crate::compare::{Comparison, RouteResult, Run};
 use crate::fit::{Item, Look, gravest, missing};
 use crate::hookup::Seat;
-use crate::implement::Implement;
+use crate::implement::{Implement, ImplementKind};
 use crate::kit::Kit;
 use crate::machine::Machine;
 use crate::money::{Prices, RoutePrices, yard_prices};
 use crate::quantity::{Power, Time};
 use crate::route::RouteId;
-use crate::route::joined::Joined;
-use crate::route::part::{Hookup, assemble};
+use crate::route::part::Hookup;
 use crate::settings::Settings;
 use crate::standing::Standing;
-use crate::thermal::{Heat, heat};
-use crate::work::Load;
+use crate::thermal::{Heat, heat_at_job};
 
 /// A machine and an implement with all that a user has set for them.
 #[derive(Clone, Copy, Debug)]
@@ -59,8 +57,8 @@ pub struct Running {
     pub heat: Option<Heat>,
     /// What it costs.
     pub prices: RoutePrices,
-    /// How it fares for good: no better than Slower where its oil passes its limit and less than
-    /// the need arrives with the oil at it.
+    /// How it fares for good: where its oil passes its limit, no better than what arrives with the
+    /// oil at it, but never worse than Slower for heat alone.
     pub for_good: Standing,
 }
 
@@ -88,22 +86,10 @@ impl Asked<'_> {
             .iter()
             .map(|result| self.look(result, comparison.need.likely))
             .collect();
-        let candidates: Vec<_> = routes.iter().filter_map(candidate).collect();
         Survey {
-            weighed: weigh(&candidates, self.implement.kind, self.weights),
+            weighed: weighed(&routes, self.implement.kind, self.weights),
             routes,
         }
-    }
-
-    /// A route joined up with the kit that it takes.
-    fn joined(&self, route: RouteId, kit: &Kit) -> Option<Joined> {
-        let hookup = Hookup {
-            machine: self.machine,
-            implement: self.implement,
-            kit: Some(kit),
-            settings: self.settings,
-        };
-        assemble(route.parts(), hookup).ok()
     }
 
     fn look(&self, result: &RouteResult, need: Power) -> Surveyed {
@@ -116,11 +102,13 @@ impl Asked<'_> {
                 running: None,
             };
         };
-        let joined = self.joined(route, kit);
-        let load = Load::new(self.implement, need);
-        let heat = joined
-            .as_ref()
-            .and_then(|joined| heat(joined, load, self.settings.air()));
+        let hookup = Hookup {
+            machine: self.machine,
+            implement: self.implement,
+            kit: Some(kit),
+            settings: self.settings,
+        };
+        let heat = heat_at_job(route, hookup);
         let look = Look {
             route,
             machine: self.machine,
@@ -163,6 +151,12 @@ fn for_good(run: &Run, heat: Option<&Heat>, need: Power) -> Standing {
     let [cautious, _] = heat.settling;
     let arrives = cautious.for_good.unwrap_or(Power::ZERO);
     standing.min(Standing::of(arrives / need).max(Standing::Slower))
+}
+
+/// Those of the routes that are to choose from, best first.
+pub fn weighed(routes: &[Surveyed], kind: ImplementKind, weights: Weights) -> Vec<Weighed> {
+    let candidates: Vec<_> = routes.iter().filter_map(candidate).collect();
+    weigh(&candidates, kind, weights)
 }
 
 fn candidate(surveyed: &Surveyed) -> Option<Candidate> {

@@ -2,6 +2,7 @@
 //!
 //! The same random ones each time: `PROPTEST_RNG_SEED` gives others, `PROPTEST_CASES` more.
 
+mod choice;
 mod claims;
 mod controls;
 mod every;
