@@ -335,10 +335,10 @@ fn links_of_the_first_version_are_still_read() {
     }
 }
 
-#[test]
-fn links_of_the_second_version_are_still_read() {
+/// Everything that version 2 has, turned.
+fn all_turned() -> State {
     let first = turned();
-    let all_turned = State {
+    State {
         settings: Settings {
             economy: true,
             grade: Some(Grade::TractorFluid),
@@ -354,8 +354,72 @@ fn links_of_the_second_version_are_still_read() {
         },
         over: Control::MaterialDensity,
         ..first
+    }
+}
+
+#[test]
+fn links_of_the_second_version_are_still_read() {
+    for (link, state) in SECOND_LINKS.into_iter().zip([a_state(), all_turned()]) {
+        assert_eq!(State::from_link(link), Ok(state));
+    }
+}
+
+/// Links of version 3 as this program wrote them first: the same two states, the second with
+/// everything turned and entered that this version has beside the second.
+const THIRD_LINKS: [&str; 2] = [
+    "AwljdXJsZXctNDYQc25vdy10aHJvd2VyLTE1MAAAAAAAAAAAAAAAAAAAAAAAAAAAAAABAQEBAQEAAAAAmFWT5A",
+    "AwlwdWZmaW4tNjIMc3R1bXAtY3V0dGVyBQEAAAAAAIijQAEBAAAAAIBfQAEAAAAAAMBsQAEAAAAAAIBUQAEAAAAAAABpQAEAAAAAAAAUwAECCwEBBQEAAAAAAHCXQAEAAAAAAAApwAEAAAAAAAASQAEAAAAAAADAvwECAQAAAAAAANA_AQAAAAAAQG9AAQEAAAAAAMCSQAEBAAAAAACAS0ABCWdhbm5ldC05MAACAAECAAEDRVVSAQAAAAAAQE9AFAAAAAAAAABZQAEAAAAAAECPQAIAAAAAAADwPwMAAAAAAABpQAQAAAAAAECfQAUAAAAAAAAAQAYAAAAAAMByQAcAAAAAAHCnQAgAAAAAAAAIQAkAAAAAAAB5QAoAAAAAAECvQAsAAAAAAAAQQAwAAAAAAEB_QA0AAAAAAIizQA4AAAAAAAAUQA8AAAAAAMCCQBAAAAAAAHC3QBEAAAAAAAAYQBIAAAAAAAXkQBMAAAAAQLnwQAEBAAAAAAAAT0ABAAAAAADAZ0ABAAAAAAAAOUABAQEAAAAAAMCiQAEAAAAAAABJQAEBAQAAAAAAAERA5n-vkQ",
+];
+
+/// Everything that version 3 has.
+fn decided() -> State {
+    let second = all_turned();
+    let mut prices = Prices {
+        currency: Some("EUR".to_owned()),
+        hour: Some(62.5),
+        machines: [Some(41_000.0), Some(68_500.0)],
+        ..Prices::default()
     };
-    for (link, state) in SECOND_LINKS.into_iter().zip([a_state(), all_turned]) {
+    for (place, of_route) in (1..).zip(&mut prices.routes) {
+        *of_route = RoutePrices {
+            kit: Some(f64::from(place) * 100.0),
+            variant: Some(f64::from(place) * 1000.0),
+            fitting: Some(f64::from(place)),
+        };
+    }
+    State {
+        settings: Settings {
+            engine_power: Some(Power::kilowatts(55.0)),
+            ..second.settings
+        },
+        beside: Some("gannet-90".to_owned()),
+        wished: Wish::Ample,
+        weights: [
+            Weight::Much,
+            Weight::Not,
+            Weight::Somewhat,
+            Weight::Much,
+            Weight::Not,
+        ],
+        prices,
+        sheet: Sheet {
+            flow: Some(Flow::litres_per_minute(62.0)),
+            pressure: Some(Pressure::bar(190.0)),
+            hydraulic: Some(Power::kilowatts(25.0)),
+            taken: Some(Taken::AtCouplers),
+            engine_speed: Some(AngularSpeed::rpm(2400.0)),
+            engine: Some(Power::kilowatts(50.0)),
+            rating: Some(Rating::Gross),
+            pto: Some(Power::kilowatts(40.0)),
+        },
+        ..second
+    }
+}
+
+#[test]
+fn links_of_the_third_version_are_read_and_written() {
+    for (link, state) in THIRD_LINKS.into_iter().zip([a_state(), decided()]) {
+        assert_eq!(state.to_link(), link);
         assert_eq!(State::from_link(link), Ok(state));
     }
 }

@@ -1,6 +1,6 @@
 //! The comparison as tables for spreadsheets: the routes, and the ledger of one of them.
 
-use crate::text::{columns, labels, reasons, sentences};
+use crate::text::{advice, columns, fit, labels, reasons, sentences};
 use farend_core::compare::Outcome;
 use farend_core::drive::Drive;
 use farend_core::export::comparison::Saved;
@@ -107,7 +107,7 @@ fn route(saved: Saved<'_>, surveyed: &Surveyed) -> Vec<Under> {
         ),
         text(labels::HELD_BY, run.map(|run| labels::limit(run.limit))),
         text(columns::KIT, kit.map(|kit| kit.name.as_str())),
-        text(columns::SEAT, running.map(|it| columns::seat(it.seat))),
+        text(columns::SEAT, running.map(|it| advice::seat(it.seat))),
         minutes(columns::HOOK_UP, running.map(|it| it.hookup)),
     ]);
     let judgements = [
@@ -135,7 +135,7 @@ fn judged(items: &[Item], judgement: Judgement, units: UnitSystem) -> [Under; 2]
         .filter(|item| item.judgement == judgement)
         .map(|item| match item.check {
             Check::Missing(reason) => reasons::no_fit(reason, units),
-            check => columns::item(check).to_owned(),
+            check => fit::name(&check).to_owned(),
         })
         .collect();
     let told = (!names.is_empty()).then(|| names.join("; "));

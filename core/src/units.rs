@@ -157,6 +157,8 @@ impl Quantity {
         use Quantity as Q;
         use UnitSystem::{Metric, Us};
         Some(match (self, units) {
+            (Q::Power(_), Metric) => Q::Power(Power::kilowatts(number)),
+            (Q::Power(_), Us) => Q::Power(Power::horsepower(number)),
             (Q::Speed(_), _) => Q::Speed(AngularSpeed::rpm(number)),
             (Q::Flow(_), Metric) => Q::Flow(Flow::litres_per_minute(number)),
             (Q::Flow(_), Us) => Q::Flow(Flow::us_gallons_per_minute(number)),

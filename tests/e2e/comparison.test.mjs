@@ -18,12 +18,13 @@ flow('choose, drag the pressure, see bar, sentence, ledger and link change, relo
   const link = await page.linkAfter('');
 
   await relief.drag(0.1);
+  // The address follows once the last step of the drag has come to rest.
+  await page.linkAfter(link);
   const after = await page.shown();
   assert.ok(number(after.relief) < number(before.relief));
   assert.ok((await page.barWidth('machine_hydraulics')) < bar * 0.8);
   assert.notEqual(await page.text('contrast'), contrast);
   assert.notEqual(after.ledger, before.ledger);
-  await page.linkAfter(link);
 
   await page.tab.reload();
   await page.heading().waitFor();

@@ -11,6 +11,21 @@ import { PNG } from 'pngjs';
 const FORMATS = { A4: [595.3, 841.9], Letter: [612, 792] };
 const ROUNDING = 1;
 
+/**
+ * Stands in for the system's dialog, which a driver can't answer: from now on printing is only
+ * noted. Tells whether it was asked for.
+ */
+export async function standInForDialog(page) {
+  await page.tab.evaluate(() => {
+    globalThis.print = () => {
+      dispatchEvent(new Event('beforeprint'));
+      globalThis.askedToPrint = true;
+      dispatchEvent(new Event('afterprint'));
+    };
+  });
+  return () => page.tab.evaluate(() => globalThis.askedToPrint === true);
+}
+
 /** Prints the page on either format and asserts that it is one sheet of it. */
 export async function assertOneSheet(page, name) {
   for (const [format, size] of Object.entries(FORMATS)) {
@@ -35,7 +50,8 @@ export async function decodedCode(page) {
 export async function cutOff(page) {
   await page.tab.emulateMedia({ media: 'print' });
   const beyond = await page.part('sheet').evaluate((it) => {
-    const boxes = [it, ...it.querySelectorAll('*')];
+    // A picture's own view cuts it, as it should.
+    const boxes = [it, ...it.querySelectorAll('*:not(svg *)')];
     const edge = it.getBoundingClientRect();
     const ends = boxes.map((box) => box.getBoundingClientRect());
     return Math.max(

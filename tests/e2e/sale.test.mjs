@@ -1,11 +1,12 @@
 // From the open page to the printed sheet: three readers, by keys alone and by taps alone.
 
 import assert from 'node:assert/strict';
+import { readFile } from 'node:fs/promises';
 
 import { assertAccessible } from './accessibility.mjs';
 import { flow } from './flow.mjs';
 import { byKeys, byTaps } from './keys.mjs';
-import { assertOneSheet, cutOff, decodedCode, keepPicture } from './paper.mjs';
+import { assertOneSheet, cutOff, decodedCode, keepPicture, standInForDialog } from './paper.mjs';
 
 const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true };
 const TABLET = { viewport: { width: 1024, height: 768 }, hasTouch: true };
@@ -15,7 +16,9 @@ async function takeHome(page, by, name) {
   await by.press(page, 'take-home');
   await page.part('sheet').waitFor();
   await keepPicture(page, name);
+  const asked = await standInForDialog(page);
   await by.press(page, 'print');
+  assert.ok(await asked());
   assert.ok((await cutOff(page)) <= 1, `${name} is cut off`);
   await assertOneSheet(page, name);
 }
@@ -134,3 +137,30 @@ for (const width of [320, 1280]) {
     assert.ok(overflow <= 0, `${overflow} px too wide`);
   });
 }
+
+flow('the longest names and the most that must be asked still fit on one sheet', {}, async (page) => {
+  const path = new URL('../../core/src/yard/demo.json', import.meta.url);
+  const yard = JSON.parse(await readFile(path, 'utf8'));
+  const long = (text) => `${text} ${'wide long names '.repeat(8)}`.slice(0, 80).trim();
+  [yard.name, yard.dealer, yard.place] = ['A yard', 'A dealer', 'A place'].map(long);
+  yard.note = `${'A note as long as a note may be. '.repeat(9)}`.slice(0, 240).trim();
+  for (const it of [...yard.machines, ...yard.implements, ...yard.kits]) it.name = long(it.name);
+  const known = yard.machines.map(({ hitch, loader, axles, ...rest }) => rest);
+  yard.machines = known;
+  for (const it of yard.implements) delete it.mount;
+  for (const it of yard.kits) delete it.shaft;
+  await page.openFile('long.json', JSON.stringify(yard));
+  await page.part('close-notice').click();
+  await page.unfold('cost');
+  for (const price of ['kit', 'variant', 'fitting']) {
+    await page.part(`rear_shaft-${price}`).fill('123456789');
+    await page.part(`rear_shaft-${price}`).press('Enter');
+  }
+  for (const implement of ['snow-thrower-150', 'flail-mulcher-140']) {
+    await page.choose('heron-68', implement);
+    await page.part('take-home').click();
+    assert.ok((await cutOff(page)) <= 1);
+    await assertOneSheet(page, `longest-${implement}`);
+    await page.part('back').click();
+  }
+});

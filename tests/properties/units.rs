@@ -216,6 +216,7 @@ proptest! {
     fn what_is_entered_is_shown(number in log(1e-3, 1e6)) {
         let amounts = Measure::ALL.iter().map(|it| Quantity::Amount(Amount::of(*it, 0.0)));
         for kind in [
+            Quantity::Power(Power::ZERO),
             Quantity::Speed(AngularSpeed::ZERO),
             Quantity::Flow(Flow::ZERO),
             Quantity::Pressure(Pressure::ZERO),

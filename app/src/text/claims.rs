@@ -85,6 +85,9 @@ pub fn finding(weight: Weight, finding: &Finding, units: UnitSystem) -> String {
     let shown = |quantity| number::shown(quantity, units);
     let power = |power| number::power(power, units);
     let powers = |it: Spread<Power>| {
+        if it.low == it.high {
+            return power(it.likely);
+        }
         format!(
             "{} ({})",
             power(it.likely),

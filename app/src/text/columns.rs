@@ -1,9 +1,7 @@
 //! What stands above the columns of tables for spreadsheets, and in them.
 
 use farend_core::drive::Limit;
-use farend_core::fit::{Check, Judgement};
-use farend_core::hookup::Seat;
-use farend_core::physics::balance::End;
+use farend_core::fit::Judgement;
 
 use super::labels;
 
@@ -52,50 +50,6 @@ pub fn judged(judgement: Judgement) -> [&'static str; 2] {
         Judgement::Advice => ["Items with advice", "Which have advice"],
         Judgement::Question => ["Items to ask about", "Which to ask about"],
         Judgement::Stop => ["Items that don't fit", "Which don't fit"],
-    }
-}
-
-/// What was looked at, in a word or two.
-pub fn item(check: Check) -> &'static str {
-    match check {
-        Check::Missing(_) => "part of the route",
-        Check::InputSpeed { .. } => "input speed",
-        Check::PtoEnd { .. } => "shaft end at the PTO",
-        Check::FarEnd { .. } => "shaft end at the implement",
-        Check::Direction { .. } => "direction of rotation",
-        Check::ShaftTorque { .. } => "torque of shafts and boxes",
-        Check::SlipClutch { .. } => "slip clutch",
-        Check::Angle { .. } => "joint angle",
-        Check::LiftAngle { .. } => "joint angle when lifted",
-        Check::Overlap { .. } => "overlap of the shaft",
-        Check::Guards { .. } => "guards",
-        Check::Category { .. } => "hitch category",
-        Check::Lift { .. } => "lifting capacity",
-        Check::FrontHooks { .. } => "hooks for a subframe",
-        Check::ThirdFunction { .. } => "third function",
-        Check::Balance { axle, .. } => match axle {
-            End::Front => "weight left on the front axle",
-            End::Rear => "weight left on the rear axle",
-        },
-        Check::AxleLoad { axle, .. } => match axle {
-            End::Front => "load of the front axle",
-            End::Rear => "load of the rear axle",
-        },
-        Check::Couplers { .. } => "size of couplers",
-        Check::MotorFlow { .. } => "motor's flow",
-        Check::MotorPressure { .. } => "motor's pressure",
-        Check::CaseDrain { .. } => "case drain",
-        Check::OilHeat { .. } => "oil heat",
-    }
-}
-
-/// Where a route puts the implement.
-pub fn seat(seat: Seat) -> &'static str {
-    match seat {
-        Seat::Loader => "on the loader",
-        Seat::FrontFrame => "on a front subframe",
-        Seat::RearBackwards => "on the rear hitch, driven backwards",
-        Seat::RearForwards => "on the rear hitch, driven forwards",
     }
 }
 

@@ -24,9 +24,9 @@ pub const NOTE: &str = "Working on the job is time for it at the price of an hou
     stopping not counted. A dearer route has paid for itself after so many hours of its own work \
     beside the best shaft route.";
 
-/// A price field's name for screen readers: "Kit, rear shaft".
-pub fn field(what: &str, route: RouteId) -> String {
-    format!("{what}, {}", labels::route(route).to_lowercase())
+/// Which route a price is for, behind the field's own name.
+pub fn of_route(route: RouteId) -> String {
+    format!(", {}", labels::route(route).to_lowercase())
 }
 
 /// When a route has paid for itself.

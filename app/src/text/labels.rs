@@ -58,6 +58,7 @@ pub const WHAT_IF: &str = "What if…";
 pub const LESS: &str = "Less";
 pub const MORE: &str = "More";
 pub const OWN: &str = "To begin with:";
+pub const ENGINE_SET: &str = "The engine's net power is set as a sheet says:";
 pub const BACK_TO_OWN: &str = "Back to";
 pub const CURVE_OVER: &str = "Curve over";
 pub const CIRCUIT: &str = "Circuit";

@@ -5,7 +5,7 @@ use crate::model::Model;
 use crate::number;
 use crate::text::{advice, fit, labels};
 use farend_core::choice::{Weighed, Weight, Wish};
-use farend_core::fit::gravest;
+use farend_core::fit::{Judgement, gravest};
 use farend_core::implement::ImplementKind;
 use farend_core::survey::{Running, Surveyed};
 use leptos::prelude::*;
@@ -99,11 +99,13 @@ fn row(
     };
     let points = match weighed {
         Some(weighed) => points(weighed),
-        None => format!(
-            "{} ({})",
-            labels::NOT_WEIGHED,
-            fit::judgement(gravest(&surveyed.items)).to_lowercase()
-        ),
+        None => {
+            let why = match gravest(&surveyed.items) {
+                Judgement::Stop => fit::judgement(Judgement::Stop),
+                _ => labels::standing(running.for_good),
+            };
+            format!("{} ({})", labels::NOT_WEIGHED, why.to_lowercase())
+        }
     };
     view! {
         <tr data-testid=format!("place-{}", surveyed.route.word())>

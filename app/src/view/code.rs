@@ -9,7 +9,7 @@ const QUIET: i32 = 4;
 /// Side of a module on paper, mm: what a phone reads without trouble, by common practice.
 const MODULE_MM: f64 = 0.5;
 /// The most modules that the sheet has room for.
-const MOST: i32 = 97;
+const MOST: i32 = 117;
 
 /// The code, or why there is none. `None` for an address that leads nowhere.
 pub fn code(address: Option<&str>) -> impl IntoView + use<> {

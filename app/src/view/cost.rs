@@ -146,7 +146,8 @@ fn Prices(route: RouteId) -> impl IntoView {
         view! {
             <NumberEntry
                 id=format!("{}-{key}", route.word())
-                label=cost::field(name, route)
+                label=name
+                of=cost::of_route(route)
                 unit=unit(model)
                 value=value
                 hint=hint

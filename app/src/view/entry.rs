@@ -14,6 +14,9 @@ pub fn NumberEntry(
     #[prop(into)]
     id: String,
     #[prop(into)] label: Signal<String>,
+    /// What the label belongs to, for those who don't see where it stands.
+    #[prop(optional, into)]
+    of: String,
     #[prop(into)] unit: Signal<String>,
     /// The number that stands.
     #[prop(into)]
@@ -44,7 +47,7 @@ pub fn NumberEntry(
     view! {
         <div class="entry">
             <label class="control-name">
-                <span>{label}</span>
+                <span>{label} <span class="hidden">{of}</span></span>
                 <input
                     type="text"
                     inputmode="decimal"

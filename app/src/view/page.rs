@@ -25,7 +25,9 @@ pub fn Page() -> impl IntoView {
     let heat = Memo::new(move |_| model.heat());
     view! {
         <TakeHome />
-        <Header />
+        <div class:covered=move || model.taking_home.get()>
+            <Header />
+        </div>
         <main class="page" class:covered=move || model.taking_home.get()>
             <NoticeBox />
             <Choices />

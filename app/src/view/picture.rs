@@ -49,9 +49,12 @@ pub fn file(model: Model) -> Option<String> {
     text
 }
 
-/// The picture.
+/// The part of the picture without its heading and foot: from where, and how large.
+const CORE: &str = "24 80 952 496";
+
+/// The picture; its core alone where heading and foot stand beside it.
 #[component]
-pub fn Picture(model: Model) -> impl IntoView {
+pub fn Picture(model: Model, #[prop(optional)] core: bool) -> impl IntoView {
     move || {
         let (machine, implement) = (model.machine.read(), model.implement.read());
         let all = model.comparison.read();
@@ -64,6 +67,11 @@ pub fn Picture(model: Model) -> impl IntoView {
         };
         let title = sentences::picture_title(machine, implement);
         let [width, height] = SIZE;
+        let shown = if core {
+            CORE.to_owned()
+        } else {
+            format!("0 0 {width} {height}")
+        };
         let rows = || {
             let tops = (0..).map(|place: u8| TOP + PITCH * f64::from(place));
             all.routes.iter().zip(tops)
@@ -74,16 +82,16 @@ pub fn Picture(model: Model) -> impl IntoView {
                 aria-label=sentences::picture(&title, all, units)
                 width=width
                 height=height
-                viewBox=format!("0 0 {width} {height}")
+                viewBox=shown
             >
                 {patterns()}
                 <rect width=width height=height fill="#ffffff" />
-                {heading(&title, all, units)}
+                {(!core).then(|| heading(&title, all, units))}
                 {rows().filter_map(|(result, y)| Some(chart.bar(result.run()?, y))).collect_view()}
                 {chart.ends(all)}
                 {rows().map(|(result, y)| chart.words(result, y)).collect_view()}
                 {key()}
-                {foot(model.yard.read().invented)}
+                {(!core).then(|| foot(model.yard.read().invented))}
             </svg>
         })
     }

@@ -117,21 +117,23 @@ impl Sheet {
                     <p class="dealer">{head}</p>
                     <p>{browser::today()}</p>
                 </header>
-                <h2>{model.answer()}</h2>
+                <h1>{model.answer()}</h1>
                 <ul>{reasons(model)}</ul>
                 <div class="sheet-picture" data-testid="sheet-picture">
-                    <Picture model=model />
+                    <Picture model=model core=true />
                 </div>
                 <div class="sheet-columns">
                     <div>{self.power(model)}</div>
                     <div>{self.taking(model)}</div>
                 </div>
-                {self.cautions()}
-                <footer>
-                    <div>
+                <div class="sheet-bottom">
+                    {self.cautions()}
+                    <div class="sheet-code">
                         <p>{sheet::CODE}</p>
                         {code(browser::public_address().as_deref())}
                     </div>
+                </div>
+                <footer>
                     <div>
                         {yard.note.clone().map(|note| view! { <p class="dealer-note">{note}</p> })}
                         {yard.invented.then(|| view! { <p><b>{sheet::INVENTED}</b></p> })}
@@ -158,7 +160,7 @@ impl Sheet {
             sheet::at_work(running.seat, matters.then_some(drives_over))
         });
         Some(view! {
-            <h3>{sheet::OUTCOME}</h3>
+            <h2>{sheet::OUTCOME}</h2>
             <p>{sheet::need(all, self.units)}</p>
             <p>{outcome} " " {place}</p>
             {run.map(|run| ledger(&run.ledger, self.units))}
@@ -186,9 +188,9 @@ impl Sheet {
             .map(|it| fit::question(&it.check))
             .collect();
         Some(view! {
-            <h3>{sheet::BUY}</h3>
+            <h2>{sheet::BUY}</h2>
             <ul>{self.buying(model)}</ul>
-            <h3>{sheet::FIT}</h3>
+            <h2>{sheet::FIT}</h2>
             {told.is_empty().then_some(sheet::FITS)}
             <ul>
                 {told.iter().take(MOST_ITEMS).map(line).collect_view()}
@@ -198,7 +200,7 @@ impl Sheet {
                 .then(|| {
                     let lines = asked.iter().take(MOST_QUESTIONS);
                     view! {
-                        <h3>{sheet::ASK}</h3>
+                        <h2>{sheet::ASK}</h2>
                         <ul>
                             {lines.map(|it| view! { <li>{*it}</li> }).collect_view()}
                             {rest(asked.len(), MOST_QUESTIONS)}
@@ -231,7 +233,7 @@ impl Sheet {
         let cautions = of_route(self.route);
         view! {
             <div class="sheet-cautions">
-                <h3>{sheet::CAUTIONS}</h3>
+                <h2>{sheet::CAUTIONS}</h2>
                 <p>{LEAD}</p>
                 <ul>{cautions.map(|it| view! { <li>{it.text}</li> }).collect_view()}</ul>
             </div>
@@ -268,7 +270,7 @@ fn ledger(ledger: &Ledger, units: UnitSystem) -> impl IntoView + use<> {
         })
         .collect();
     view! {
-        <h3>{sheet::LEDGER}</h3>
+        <h2>{sheet::LEDGER}</h2>
         <table>
             <thead>
                 <tr>

@@ -4,6 +4,7 @@ use super::control::ControlRow;
 use super::curve::Curve;
 use super::radio::radio;
 use crate::model::Model;
+use crate::number;
 use crate::text::{labels, sentences};
 use farend_core::control::Control;
 use farend_core::implement::Ground;
@@ -46,6 +47,7 @@ pub fn WhatIf() -> impl IntoView {
     view! {
         <section class="what-if">
             <h2>{labels::WHAT_IF}</h2>
+            <EngineSet />
             <CircuitChoice />
             <GearChoice />
             {rows(of_route)}
@@ -164,6 +166,33 @@ fn OilChoice() -> impl IntoView {
                     .collect_view()}
             </select>
         </label>
+    }
+}
+
+/// That the engine's power is a sheet's, and the way back.
+#[component]
+fn EngineSet() -> impl IntoView {
+    let model = Model::of_page();
+    let set = Memo::new(move |_| {
+        let own = model.machine.read().as_ref()?.engine.net.likely;
+        Some((model.settings.get().engine_power?, own))
+    });
+    let back = move |_| {
+        model
+            .state
+            .update(|state| state.settings.engine_power = None)
+    };
+    move || {
+        let (set, own) = set.get()?;
+        let power = |power| number::power(power, model.units.get());
+        Some(view! {
+            <p class="own" data-testid="engine-set">
+                {labels::ENGINE_SET} " " {power(set)} ". "
+                <button type="button" on:click=back>
+                    {labels::BACK_TO_OWN} " " {power(own)}
+                </button>
+            </p>
+        })
     }
 }
 
