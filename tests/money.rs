@@ -221,7 +221,7 @@ fn a_dearer_and_faster_route_pays_after_so_many_hours() {
 
 #[test]
 fn costs_and_speeds_decide_whether_it_pays_at_all() {
-    use BreakEven::{After, AtOnce, Never};
+    use BreakEven::{After, AheadFor, AtOnce, Never};
     // As dear and as fast, and a little off in each direction.
     assert_eq!(against(5000.0, 10.0, 80.0), AtOnce);
     assert_eq!(against(4999.0, 10.0, 80.0), AtOnce);
@@ -229,11 +229,13 @@ fn costs_and_speeds_decide_whether_it_pays_at_all() {
     assert_eq!(against(4999.0, 10.1, 80.0), AtOnce);
     assert_eq!(against(5001.0, 10.0, 80.0), Never);
     assert_eq!(against(5000.0, 9.9, 80.0), Never);
-    assert_eq!(against(4999.0, 9.9, 80.0), Never);
     assert_eq!(against(5001.0, 9.9, 80.0), Never);
+    // 1000 cheaper and half as fast: an hour of its own does half, so it costs 40 more than the other: 25 h.
+    assert_eq!(against(4000.0, 5.0, 80.0), AheadFor(Time::hours(25.0)));
+    assert!(matches!(against(4999.0, 9.9, 80.0), AheadFor(_)));
     assert!(matches!(against(5001.0, 10.1, 80.0), After(_)));
-    // Where an hour costs nothing, no speed pays for a price, and no slowness is made good.
+    // Where an hour costs nothing, no speed pays for a price, and what is cheaper stays so.
     assert_eq!(against(7000.0, 15.0, 0.0), Never);
     assert_eq!(against(5000.0, 15.0, 0.0), AtOnce);
-    assert_eq!(against(4999.0, 9.9, 0.0), Never);
+    assert_eq!(against(4999.0, 9.9, 0.0), AtOnce);
 }

@@ -123,11 +123,13 @@ pub fn working(hour: f64, time: Time) -> f64 {
 /// When a route has paid for itself against another by its speed.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum BreakEven {
-    /// It costs no more and is no slower.
+    /// It costs no more, and its hours don't cost more either.
     AtOnce,
     /// After so many hours of work by itself.
     After(Time),
-    /// It costs more and saves nothing, or it is slower.
+    /// It costs less and is slower: ahead until so many hours of work by itself.
+    AheadFor(Time),
+    /// It costs as much or more and saves nothing.
     Never,
 }
 
@@ -149,11 +151,15 @@ pub fn break_even(one: Worker, other: Worker, hour: f64) -> BreakEven {
     let more = one.total - other.total;
     // What an hour of the one saves of the other's hours.
     let saves = hour * (one.rate / other.rate - 1.0);
-    if more <= 0.0 && one.rate >= other.rate {
+    // t = (C₁ − C₂)/(h·(r₁/r₂ − 1))
+    let even = || Time::hours(more / saves);
+    if more <= 0.0 && saves >= 0.0 {
+        // At no price of an hour a slower route that costs no more is ahead for good.
         BreakEven::AtOnce
     } else if more > 0.0 && saves > 0.0 {
-        // t = (C₁ − C₂)/(h·(r₁/r₂ − 1))
-        BreakEven::After(Time::hours(more / saves))
+        BreakEven::After(even())
+    } else if more < 0.0 && saves < 0.0 {
+        BreakEven::AheadFor(even())
     } else {
         BreakEven::Never
     }

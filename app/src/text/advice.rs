@@ -7,7 +7,7 @@ use farend_core::choice::{Weight, Wish};
 use farend_core::compare::Comparison;
 use farend_core::fit::Item;
 use farend_core::hookup::Seat;
-use farend_core::implement::{Implement, ImplementKind};
+use farend_core::implement::Implement;
 use farend_core::machine::Machine;
 use farend_core::recommend::{Advice, Obstacle, Reason, Recommendation};
 use farend_core::route::RouteId;
@@ -148,11 +148,6 @@ pub fn drives_over(drives_over: bool) -> &'static str {
     } else {
         "the wheels keep off the work until it is done"
     }
-}
-
-/// Whether that matters to an implement at all.
-pub fn keeps_off_matters(kind: ImplementKind) -> bool {
-    Seat::RearForwards.drives_over(kind)
 }
 
 /// What becomes of the loader.

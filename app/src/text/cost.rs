@@ -32,8 +32,14 @@ pub fn of_route(route: RouteId) -> String {
 /// When a route has paid for itself.
 pub fn pays(pays: BreakEven) -> String {
     match pays {
-        BreakEven::AtOnce => "costs no more and is no slower".to_owned(),
+        BreakEven::AtOnce => "pays at once".to_owned(),
         BreakEven::After(time) => format!("pays after {} of work", number::long_time(time)),
-        BreakEven::Never => "never pays: dearer and no faster, or slower".to_owned(),
+        BreakEven::AheadFor(time) => {
+            format!(
+                "cheaper, slower: ahead for {} of work",
+                number::long_time(time)
+            )
+        }
+        BreakEven::Never => "never pays: no cheaper and no faster".to_owned(),
     }
 }

@@ -7,6 +7,7 @@ use crate::text::{advice, fit, labels};
 use farend_core::choice::{Weighed, Weight, Wish};
 use farend_core::fit::{Judgement, gravest};
 use farend_core::implement::ImplementKind;
+use farend_core::seat::minds_wheels;
 use farend_core::survey::{Running, Surveyed};
 use leptos::prelude::*;
 
@@ -88,7 +89,7 @@ fn row(
 ) -> impl IntoView + use<> {
     let seat = running.seat;
     let mut means = vec![advice::view(seat.view())];
-    if advice::keeps_off_matters(kind) {
+    if minds_wheels(kind) {
         means.push(advice::drives_over(seat.drives_over(kind)));
     }
     means.push(advice::loader(seat.loader()));

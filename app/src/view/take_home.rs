@@ -11,6 +11,7 @@ use farend_core::fit::{Item, Judgement};
 use farend_core::quantity::Power;
 use farend_core::recommend::Advice;
 use farend_core::route::RouteId;
+use farend_core::seat::minds_wheels;
 use farend_core::stage::StagePhysics;
 use farend_core::units::UnitSystem;
 use leptos::prelude::*;
@@ -156,7 +157,7 @@ impl Sheet {
         let kind = model.implement.read().as_ref()?.kind;
         let place = seat.map(|running| {
             let drives_over = running.seat.drives_over(kind);
-            let matters = advice::keeps_off_matters(kind);
+            let matters = minds_wheels(kind);
             sheet::at_work(running.seat, matters.then_some(drives_over))
         });
         Some(view! {
