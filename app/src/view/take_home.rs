@@ -120,7 +120,13 @@ impl Sheet {
                 </header>
                 <h1>{model.answer()}</h1>
                 <ul>{reasons(model)}</ul>
-                <div class="sheet-picture" data-testid="sheet-picture">
+                <div
+                    class="sheet-picture scroll"
+                    data-testid="sheet-picture"
+                    tabindex="0"
+                    role="region"
+                    aria-label=labels::ROUTES_HEADING
+                >
                     <Picture model=model core=true />
                 </div>
                 <div class="sheet-columns">
