@@ -24,7 +24,6 @@ pub const FIT: &str = "To see to before it runs";
 pub const FITS: &str = "All that is known of it fits.";
 pub const BUY: &str = "What it takes beside the machine";
 pub const ASK: &str = "Still to ask";
-pub const CAUTIONS: &str = "Mind your life";
 pub const CODE: &str = "This comparison, live:";
 pub const NO_CODE: &str = "A page in a frame or from a disk has no address to give; make this page \
     from the dealer's website to get a code.";

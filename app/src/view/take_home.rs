@@ -240,7 +240,7 @@ impl Sheet {
         let cautions = of_route(self.route);
         view! {
             <div class="sheet-cautions">
-                <h2>{sheet::CAUTIONS}</h2>
+                <h2>{labels::CAUTIONS_HEADING}</h2>
                 <p>{LEAD}</p>
                 <ul>{cautions.map(|it| view! { <li>{it.text}</li> }).collect_view()}</ul>
             </div>
