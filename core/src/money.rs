@@ -158,7 +158,7 @@ pub fn break_even(one: Worker, other: Worker, hour: f64) -> BreakEven {
         BreakEven::AtOnce
     } else if more > 0.0 && saves > 0.0 {
         BreakEven::After(even())
-    } else if more < 0.0 && saves < 0.0 {
+    } else if more < 0.0 {
         BreakEven::AheadFor(even())
     } else {
         BreakEven::Never
