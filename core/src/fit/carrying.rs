@@ -1,6 +1,6 @@
 //! Items of what carries the implement: hitch, loader, subframe, axles.
 
-use super::{Balance, Check, Item, Judgement, Look};
+use super::{Balance, Check, Item, Judgement, Look, there};
 use crate::hookup::{Axles, Seat};
 use crate::machine::{Machine, MachineKind};
 use crate::physics::balance::{AxleLoads, End, LEAST_SHARE};
@@ -20,14 +20,10 @@ pub(super) fn look(look: &Look<'_>, items: &mut Vec<Item>) {
         Seat::Loader => {
             // Oil of a pump pack comes by its own hoses; a skid steer's outlets are at its arms.
             if look.route == RouteId::MachineHydraulics {
-                let there = look.machine.loader.and_then(|loader| loader.third_function);
+                let known = look.machine.loader.and_then(|loader| loader.third_function);
                 items.push(Item {
-                    check: Check::ThirdFunction { there },
-                    judgement: match there {
-                        Some(true) => Judgement::Pass,
-                        Some(false) => Judgement::Stop,
-                        None => Judgement::Question,
-                    },
+                    check: Check::ThirdFunction { there: known },
+                    judgement: there(known),
                 });
             }
             items.push(lift(look, seat));

@@ -243,17 +243,9 @@ impl Look<'_> {
     fn guards(&self) -> Item {
         let kit = self.route.has_pto().then_some(self.kit.shaft.guarded);
         let implement = self.implement.mount.guarded;
-        let all = [kit.unwrap_or(Some(true)), implement];
-        let judgement = if all.contains(&Some(false)) {
-            Judgement::Stop
-        } else if all.contains(&None) {
-            Judgement::Question
-        } else {
-            Judgement::Pass
-        };
         Item {
             check: Check::Guards { kit, implement },
-            judgement,
+            judgement: there(all([kit.unwrap_or(Some(true)), implement])),
         }
     }
 }
@@ -276,6 +268,26 @@ pub fn missing(outcome: &Outcome) -> Vec<Item> {
 pub fn gravest(items: &[Item]) -> Judgement {
     let judgements = items.iter().map(|item| item.judgement);
     judgements.max().unwrap_or(Judgement::Pass)
+}
+
+/// Whether all of some things are there, as far as that is known.
+fn all<const N: usize>(things: [Option<bool>; N]) -> Option<bool> {
+    if things.contains(&Some(false)) {
+        Some(false)
+    } else if things.contains(&None) {
+        None
+    } else {
+        Some(true)
+    }
+}
+
+/// Something that must be there.
+fn there(known: Option<bool>) -> Judgement {
+    match known {
+        Some(true) => Judgement::Pass,
+        Some(false) => Judgement::Stop,
+        None => Judgement::Question,
+    }
 }
 
 /// Two things that must be the same: a stop where they differ, a question where one isn't known.

@@ -1,6 +1,6 @@
 //! Items of a route's oil.
 
-use super::{Check, Item, Judgement, Look, same};
+use super::{Check, Item, Judgement, Look, all, same, there};
 use crate::drive::Rate;
 use crate::machine::Circuit;
 use crate::route::part::{Part, circuit};
@@ -50,27 +50,20 @@ pub(super) fn look(look: &Look<'_>, items: &mut Vec<Item>) {
             _ => {}
         }
     }
-    let drains = [
+    let drain = all([
         hoses.and_then(|hoses| hoses.case_drain),
         // A pump pack's tank takes any line.
         circuit.map_or(Some(true), |circuit| circuit.case_drain),
-    ];
-    let there = if drains.contains(&Some(false)) {
-        Some(false)
-    } else if drains.contains(&None) {
-        None
-    } else {
-        Some(true)
-    };
+    ]);
     items.push(Item {
         check: Check::CaseDrain {
             needs: motor.case_drain,
-            there,
+            there: drain,
         },
-        judgement: match (motor.case_drain, there) {
-            (Some(false), _) | (Some(true), Some(true)) => Judgement::Pass,
-            (Some(true), Some(false)) => Judgement::Stop,
-            (None, _) | (_, None) => Judgement::Question,
+        judgement: match motor.case_drain {
+            Some(true) => there(drain),
+            Some(false) => Judgement::Pass,
+            None => Judgement::Question,
         },
     });
     if let Some(heat) = look.heat {
