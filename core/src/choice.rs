@@ -89,15 +89,16 @@ pub struct Weighed {
     pub points: f64,
 }
 
-/// Routes that lie so close are told as equal.
+/// Routes that lie so close in points are told as equal: this project's judgement.
 pub const TIE: f64 = 0.25;
 
-/// Time to hook up from which nothing is quick about it.
+/// Time to hook up from which nothing is quick about it: this project's judgement.
 pub fn slow_hookup() -> Time {
     Time::minutes(60.0)
 }
 
-/// Points for a standing; `None` where the work isn't done well enough to recommend it.
+/// Points for a standing; `None` where the work isn't done well enough to recommend it: this
+/// project's judgement.
 pub fn points_for(standing: Standing) -> Option<f64> {
     match standing {
         Standing::Ample => Some(6.0),
