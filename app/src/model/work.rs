@@ -1,6 +1,7 @@
 //! The job, and how the work goes by each route.
 
 use super::Model;
+use farend_core::compare::Comparison;
 use farend_core::machine::Machine;
 use farend_core::measure::{Amount, Measure};
 use farend_core::route::RouteId;
@@ -49,34 +50,29 @@ impl Model {
             ..self.settings.get()
         };
         let all = self.comparison.read();
-        let runs = all.as_ref()?.ranked();
-        let kit_of = |route: &RouteId| {
-            let (_, run) = runs.iter().find(|(other, _)| other == route)?;
-            Some(run.kit.as_str())
-        };
-        self.progress_on(machine.as_ref()?, &settings, kit_of)
+        self.progress_on(machine.as_ref()?, &settings, all.as_ref()?)
     }
 
-    /// How the work goes on a machine, with the kit that each route takes.
-    pub fn progress_on<'k>(
+    /// How the work goes on a machine by each route that runs there.
+    pub fn progress_on(
         self,
         machine: &Machine,
         settings: &Settings,
-        kit_of: impl Fn(&RouteId) -> Option<&'k str>,
+        all: &Comparison,
     ) -> Option<Vec<(RouteId, Progress)>> {
         let implement = self.implement.read();
         let implement = implement.as_ref()?;
         let yard = self.yard.read();
-        let all = RouteId::ALL.iter().filter_map(|route| {
+        let each = RouteId::ALL.iter().filter_map(|route| {
             let hookup = Hookup {
                 machine,
                 implement,
-                kit: Some(yard.kit(kit_of(route)?)?),
+                kit: Some(yard.kit(&all.route(*route)?.run()?.kit)?),
                 settings,
             };
             let mut joined = assemble(route.parts(), hookup).ok()?;
             Some((*route, progress(&mut joined, machine, implement, settings)?))
         });
-        Some(all.collect())
+        Some(each.collect())
     }
 }

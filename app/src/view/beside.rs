@@ -1,12 +1,11 @@
 //! The same implement on two machines beside each other.
 
-use super::entry::NumberEntry;
+use super::price::price;
 use crate::model::Model;
 use crate::number;
-use crate::text::{beside, cost, labels};
+use crate::text::{beside, labels};
 use farend_core::compare::{Comparison, compare};
 use farend_core::machine::Machine;
-use farend_core::money::is_price;
 use farend_core::route::RouteId;
 use farend_core::settings::Settings;
 use farend_core::units::UnitSystem;
@@ -81,9 +80,7 @@ impl Pair {
         let kits = &model.yard.read().kits;
         let of_other = compare(&other, &implement, kits, &settings).ok()?;
         let of_own = model.comparison.get()?;
-        let progress = model.progress_on(&other, &settings, |route| {
-            Some(of_other.route(*route)?.run()?.kit.as_str())
-        });
+        let progress = model.progress_on(&other, &settings, &of_other);
         Some(Self {
             progress: [model.progress()?, progress?],
             machines: [own, other],
@@ -126,8 +123,8 @@ impl Pair {
                 </table>
             </div>
             <div class="wishes">
-                <MachinePrice which=0 name=self.names().0 />
-                <MachinePrice which=1 name=self.names().1 />
+                {machine_price(model, 0, &self.names().0)}
+                {machine_price(model, 1, &self.names().1)}
             </div>
         }
     }
@@ -186,34 +183,13 @@ impl Pair {
     }
 }
 
-#[component]
-fn MachinePrice(which: usize, name: String) -> impl IntoView {
-    let model = Model::of_page();
-    let enter = Callback::new(move |price: Option<f64>| {
-        let fits = price.is_none_or(is_price);
-        if fits {
-            model.state.update(|state| {
-                if let Some(slot) = state.prices.machines.get_mut(which) {
-                    *slot = price;
-                }
-            });
-        }
-        fits
-    });
-    let value = Signal::derive(move || *model.state.read().prices.machines.get(which)?);
-    let hint = Signal::derive(move || {
-        let own = model.yard_machine_price(which);
-        own.map_or_else(String::new, number::plain)
-    });
-    view! {
-        <NumberEntry
-            id=format!("machine-price-{which}")
-            label=format!("{}, {name}", beside::PRICE)
-            unit=Signal::derive(move || model.currency().unwrap_or_default())
-            value=value
-            hint=hint
-            enter=enter
-            allowed=cost::PRICES
-        />
-    }
+/// The price of one of the two machines.
+fn machine_price(model: Model, which: usize, name: &str) -> impl IntoView + use<> {
+    price(
+        format!("machine-price-{which}"),
+        format!("{}, {name}", beside::PRICE),
+        String::new(),
+        move |prices| prices.machines.get_mut(which),
+        move || model.yard_machine_price(which),
+    )
 }

@@ -1,11 +1,11 @@
 //! The user's own prices, and what they come to.
 
-use super::entry::NumberEntry;
+use super::price::price;
 use crate::model::Model;
 use crate::number;
 use crate::text::{cost, labels};
 use farend_core::compare::Comparison;
-use farend_core::money::{RoutePrices, Worker, break_even, is_price, per_watt, working};
+use farend_core::money::{RoutePrices, Worker, break_even, per_watt, working};
 use farend_core::quantity::Power;
 use farend_core::route::RouteId;
 use farend_core::survey::Survey;
@@ -31,7 +31,13 @@ pub fn Cost() -> impl IntoView {
         <p>{cost::LEAD}</p>
         <div class="wishes">
             <Currency />
-            <Hour />
+            {price(
+                "hour".to_owned(),
+                cost::HOUR.to_owned(),
+                String::new(),
+                |prices| Some(&mut prices.hour),
+                move || model.yard.read().hour_price,
+            )}
         </div>
         {move || runs.get().into_iter().map(|route| view! { <Prices route=route /> }).collect_view()}
         <Table />
@@ -80,39 +86,6 @@ fn Currency() -> impl IntoView {
     }
 }
 
-/// The unit of a price: its currency.
-fn unit(model: Model) -> Signal<String> {
-    Signal::derive(move || model.currency().unwrap_or_default())
-}
-
-#[component]
-fn Hour() -> impl IntoView {
-    let model = Model::of_page();
-    let enter = Callback::new(move |price: Option<f64>| {
-        let fits = price.is_none_or(is_price);
-        if fits {
-            model.state.update(|state| state.prices.hour = price);
-        }
-        fits
-    });
-    view! {
-        <NumberEntry
-            id="hour"
-            label=cost::HOUR
-            unit=unit(model)
-            value=Signal::derive(move || model.state.read().prices.hour)
-            hint=Signal::derive(move || own(model.yard.read().hour_price))
-            enter=enter
-            allowed=cost::PRICES
-        />
-    }
-}
-
-/// The yard's own price, as a hint.
-fn own(price: Option<f64>) -> String {
-    price.map_or_else(String::new, number::plain)
-}
-
 /// One of a route's three prices.
 type Part = (
     &'static str,
@@ -130,31 +103,13 @@ const PARTS: [Part; 3] = [
 fn Prices(route: RouteId) -> impl IntoView {
     let model = Model::of_page();
     let field = move |(key, name, part): Part| {
-        let enter = Callback::new(move |price: Option<f64>| {
-            let fits = price.is_none_or(is_price);
-            if fits {
-                model.state.update(|state| {
-                    if let Some(prices) = state.prices.of_mut(route) {
-                        *part(prices) = price;
-                    }
-                });
-            }
-            fits
-        });
-        let value = Signal::derive(move || *part(&mut model.state.read().prices.of(route)));
-        let hint = Signal::derive(move || own(*part(&mut model.yard_prices(route))));
-        view! {
-            <NumberEntry
-                id=format!("{}-{key}", route.word())
-                label=name
-                of=cost::of_route(route)
-                unit=unit(model)
-                value=value
-                hint=hint
-                enter=enter
-                allowed=cost::PRICES
-            />
-        }
+        price(
+            format!("{}-{key}", route.word()),
+            name.to_owned(),
+            cost::of_route(route),
+            move |prices| prices.of_mut(route).map(part),
+            move || *part(&mut model.yard_prices(route)),
+        )
     };
     view! {
         <fieldset class="prices">

@@ -22,6 +22,7 @@ mod ledger;
 mod notice;
 pub mod page;
 mod picture;
+mod price;
 mod radio;
 mod save;
 mod sources;
