@@ -1,6 +1,5 @@
 //! What is asked of the browser itself. Every refusal comes back as a value.
 
-use crate::number::LOCALE;
 use js_sys::Promise;
 use leptos::prelude::set_timeout;
 use std::cell::Cell;
@@ -74,21 +73,9 @@ pub fn pixel_ratio() -> f64 {
 
 /// The address to hand to others: none where the page comes from a disk or stands in a frame.
 pub fn public_address() -> Option<String> {
-    let window = window()?;
-    let alone = window.parent().ok()?.as_ref() == Some(&window);
-    let protocol = window.location().protocol().ok()?;
-    (alone && matches!(protocol.as_str(), "http:" | "https:")).then(address)
-}
-
-/// Today in the reader's calendar.
-pub fn today() -> String {
-    let options = js_sys::Object::new();
-    let style = ("dateStyle", "long");
-    // Setting a key of a fresh object has no way to fail.
-    let _ = js_sys::Reflect::set(&options, &style.0.into(), &style.1.into());
-    js_sys::Date::new_0()
-        .to_locale_date_string(LOCALE, &options)
-        .into()
+    let protocol = window()?.location().protocol().ok()?;
+    let is_served = matches!(protocol.as_str(), "http:" | "https:");
+    (is_served && !is_framed()).then(address)
 }
 
 /// Opens the browser's printing. False where nothing came of it, as in a frame that may not print.

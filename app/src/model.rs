@@ -15,7 +15,7 @@ use farend_core::implement::Implement;
 use farend_core::kit::Kit;
 use farend_core::machine::Machine;
 use farend_core::measure::Amount;
-use farend_core::recommend::{Advice, Recommendation, recommend};
+use farend_core::recommend::{Recommendation, recommend};
 use farend_core::route::RouteId;
 use farend_core::route::joined::Joined;
 use farend_core::route::part::{Hookup, assemble};
@@ -111,22 +111,25 @@ impl Model {
             let (machine, implement) = (machine.as_ref()?, implement.as_ref()?);
             compare(machine, implement, &yard.read().kits, &settings.get()).ok()
         });
+        // Only these of the state: units, the open route or a sheet ask for no new survey.
+        let prices = Memo::new(move |_| state.read().prices.clone());
+        let weights = Memo::new(move |_| state.read().weights);
         let survey = Memo::new(move |_| {
             let (machine, implement) = (machine.read(), implement.read());
-            let (yard, state) = (yard.read(), state.read());
+            let yard = yard.read();
             let asked = Asked {
                 machine: machine.as_ref()?,
                 implement: implement.as_ref()?,
                 kits: &yard.kits,
                 settings: &settings.get(),
-                prices: &state.prices,
-                weights: state.weights,
+                prices: &prices.read(),
+                weights: weights.get(),
             };
             Some(asked.survey(comparison.read().as_ref()?))
         });
         let recommendation = Memo::new(move |_| {
             let (comparison, survey) = (comparison.read(), survey.read());
-            let weights = state.read().weights;
+            let weights = weights.get();
             Some(recommend(comparison.as_ref()?, survey.as_ref()?, weights))
         });
         Self {
@@ -286,11 +289,7 @@ impl Model {
     pub fn takes(self) -> Option<String> {
         let recommended = self.recommendation.read();
         let recommended = recommended.as_ref()?;
-        let route = match &recommended.advice {
-            Advice::Take(route) => *route,
-            Advice::Equal(routes) => *routes.first()?,
-            Advice::None(_) => return None,
-        };
+        let route = recommended.advice.route()?;
         let all = self.comparison.read();
         let run = all.as_ref()?.route(route)?.run()?;
         let yard = self.yard.read();

@@ -8,7 +8,7 @@ use std::cell::RefCell;
 use wasm_bindgen::JsValue;
 
 /// The one locale so far; it must be one that every browser knows, or the formatter throws.
-pub const LOCALE: &str = "en";
+const LOCALE: &str = "en";
 /// Formatters: from none to three digits after the point.
 const FORMATTERS: usize = 4;
 
@@ -118,10 +118,10 @@ pub fn power(power: Power, units: UnitSystem) -> String {
     shown(Quantity::Power(power), units)
 }
 
-/// Today's date: "Nov 25, 2026".
-pub fn today() -> String {
+/// Today's date in a style of the browser's formatter: "Nov 25, 2026" is medium.
+pub fn today(style: &str) -> String {
     let options = Object::new();
-    let _ = Reflect::set(&options, &"dateStyle".into(), &"medium".into());
+    let _ = Reflect::set(&options, &"dateStyle".into(), &style.into());
     let text = Date::new_0().to_locale_date_string(LOCALE, &options);
     text.into()
 }

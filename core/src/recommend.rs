@@ -21,6 +21,17 @@ pub enum Advice {
     None(Option<(RouteId, Obstacle)>),
 }
 
+impl Advice {
+    /// The route to take; the first where several are equal.
+    pub fn route(&self) -> Option<RouteId> {
+        match self {
+            Self::Take(route) => Some(*route),
+            Self::Equal(routes) => routes.first().copied(),
+            Self::None(_) => None,
+        }
+    }
+}
+
 /// What keeps a route from being recommended.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Obstacle {

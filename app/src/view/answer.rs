@@ -10,17 +10,19 @@ use std::time::Duration;
 /// How long the answer must rest before a screen reader is told: not at every step of a slider.
 const REST: Duration = Duration::from_millis(500);
 
+/// The reasons for what is recommended, a line each.
+pub fn reasons(model: Model) -> impl IntoView {
+    let recommended = model.recommendation.read();
+    let reasons = recommended.as_ref()?.reasons.iter();
+    let lines = reasons.map(|reason| view! { <li>{advice::reason(reason)}</li> });
+    Some(lines.collect_view())
+}
+
 /// The answer, shown at once and spoken when it rests.
 #[component]
 pub fn Answer() -> impl IntoView {
     let model = Model::of_page();
     let answer = Memo::new(move |_| model.answer());
-    let reasons = move || {
-        let recommended = model.recommendation.read();
-        let reasons = recommended.as_ref()?.reasons.iter();
-        let items = reasons.map(|reason| view! { <li>{advice::reason(reason)}</li> });
-        Some(items.collect_view())
-    };
     let drawbacks = move || {
         let recommended = model.recommendation.read();
         advice::drawbacks(&recommended.as_ref()?.drawbacks)
@@ -45,7 +47,7 @@ pub fn Answer() -> impl IntoView {
         <section class="answer">
             <h2 data-testid="answer">{answer}</h2>
             <ul class="reasons" data-testid="reasons">
-                {reasons}
+                {move || reasons(model)}
             </ul>
             <p data-testid="drawbacks">{drawbacks}</p>
             <p data-testid="takes">{takes}</p>

@@ -283,7 +283,7 @@ fn foot(invented: bool) -> impl IntoView {
     let [left, right] = EDGES;
     let [_, height] = SIZE;
     let y = f64::from(height) - 16.0;
-    let made_by = sentences::made_by(env!("CARGO_PKG_VERSION"), &number::today());
+    let made_by = sentences::made_by(env!("CARGO_PKG_VERSION"), &number::today("medium"));
     view! {
         {invented.then(|| Letters::new(13.0).bold().draw(left, y, labels::INVENTED_DATA))}
         {Letters::new(12.5).ink(QUIET).anchor("end").draw(right, y, &made_by)}

@@ -1,5 +1,6 @@
 //! The page to take home: one sheet of paper, A4 or Letter, with the answer and what it takes.
 
+use super::answer::reasons;
 use super::code::code;
 use super::picture::Picture;
 use crate::model::Model;
@@ -95,16 +96,17 @@ struct Sheet {
 }
 
 impl Sheet {
-    /// The route recommended, else the open one.
+    /// The route recommended, else the one that comes nearest, else the open one.
     fn of(model: Model) -> Option<Self> {
         let recommended = model.recommendation.read();
-        let route = match &recommended.as_ref()?.advice {
-            Advice::Take(route) | Advice::None(Some((route, _))) => *route,
-            Advice::Equal(routes) => *routes.first()?,
-            Advice::None(None) => model.route.get(),
+        let advice = &recommended.as_ref()?.advice;
+        let nearest = match advice {
+            Advice::None(nearest) => nearest.map(|(route, _)| route),
+            Advice::Take(_) | Advice::Equal(_) => None,
         };
+        let told = advice.route().or(nearest);
         Some(Self {
-            route,
+            route: told.unwrap_or_else(|| model.route.get()),
             units: model.units.get(),
         })
     }
@@ -116,7 +118,7 @@ impl Sheet {
             <article class="sheet" data-testid="sheet">
                 <header>
                     <p class="dealer">{head}</p>
-                    <p>{browser::today()}</p>
+                    <p>{number::today("long")}</p>
                 </header>
                 <h1>{model.answer()}</h1>
                 <ul>{reasons(model)}</ul>
@@ -246,13 +248,6 @@ impl Sheet {
             </div>
         }
     }
-}
-
-fn reasons(model: Model) -> impl IntoView {
-    let recommended = model.recommendation.read();
-    let reasons = recommended.as_ref()?.reasons.iter();
-    let lines = reasons.map(|reason| view! { <li>{advice::reason(reason)}</li> });
-    Some(lines.collect_view())
 }
 
 /// That there are more than there is room for.
