@@ -9,13 +9,14 @@ const ROUTES = ['rear_shaft', 'mid_shaft', 'turned_forward', 'machine_hydraulics
 const number = (text) => Number.parseFloat(text.replace(/,/g, ''));
 
 flow('choose, drag the pressure, see bar, sentence, ledger and link change, reload, same state', {}, async (page) => {
+  const first = page.link();
   await page.choose('plover-28', 'post-auger');
   await page.openRoute('machine_hydraulics');
   const relief = page.control('ownrelief');
   const before = await page.shown();
   const bar = await page.barWidth('machine_hydraulics');
   const contrast = await page.text('contrast');
-  const link = await page.linkAfter('');
+  const link = await page.linkAfter(first);
 
   await relief.drag(0.1);
   // The address follows once the last step of the drag has come to rest.

@@ -68,8 +68,9 @@ for (const [what, link] of [
 ]) {
   flow(`a link ${what} opens the start of the yard and says so`, {}, async (page) => {
     const start = await page.shown();
+    const first = page.link();
     await page.choose('heron-68', 'tiller-150');
-    const good = await page.linkAfter('');
+    const good = await page.linkAfter(first);
     await page.tab.goto('about:blank');
     await page.open(pageUrl + link(good));
     assert.match(await page.text('notice'), /link is damaged/);
@@ -79,7 +80,7 @@ for (const [what, link] of [
 
 flow('a link followed within the page changes what it shows', {}, async (page) => {
   const start = await page.shown();
-  const first = await page.linkAfter('');
+  const first = page.link();
   await page.choose('gannet-90', 'broom-180');
   await page.linkAfter(first);
   await page.tab.evaluate((hash) => { location.hash = hash; }, first);
@@ -91,7 +92,7 @@ flow('a link followed within the page changes what it shows', {}, async (page) =
 });
 
 flow('a link to equipment that this yard lacks names it and shows the rest', {}, async (page) => {
-  const ofDemo = await page.linkAfter('');
+  const ofDemo = page.link();
   await page.openFile('hand-written.json', ownYard);
   const yard = JSON.parse(ownYard.replace(/^\uFEFF/, ''));
   const link = await page.linkAfter(ofDemo);

@@ -7,9 +7,11 @@ export class FarendPage {
     this.tab = tab;
   }
 
+  /** Opens a page, and waits until its address holds what it shows. */
   async open(url) {
     await this.tab.goto(url);
     await this.heading().waitFor();
+    await this.linkAfter('');
   }
 
   heading() {
