@@ -59,11 +59,12 @@ pub fn replace_fragment(fragment: &str) {
     }
 }
 
-/// The page's address with its fragment.
-pub fn address() -> String {
-    window()
-        .and_then(|window| window.location().href().ok())
-        .unwrap_or_default()
+/// The page's address with a fragment.
+pub fn address(fragment: &str) -> String {
+    let href = window().and_then(|window| window.location().href().ok());
+    let href = href.unwrap_or_default();
+    let page = href.split('#').next().unwrap_or_default();
+    format!("{page}#{fragment}")
 }
 
 /// The pixels of the screen for each pixel of the page.
@@ -71,11 +72,12 @@ pub fn pixel_ratio() -> f64 {
     window().map_or(1.0, |window| window.device_pixel_ratio())
 }
 
-/// The address to hand to others: none where the page comes from a disk or stands in a frame.
-pub fn public_address() -> Option<String> {
+/// The address with a fragment to hand to others: none where the page comes from a disk or stands in
+/// a frame.
+pub fn public_address(fragment: &str) -> Option<String> {
     let protocol = window()?.location().protocol().ok()?;
     let is_served = matches!(protocol.as_str(), "http:" | "https:");
-    (is_served && !is_framed()).then(address)
+    (is_served && !is_framed()).then(|| address(fragment))
 }
 
 /// Opens the browser's printing. False where nothing came of it, as in a frame that may not print.

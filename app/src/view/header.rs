@@ -5,6 +5,7 @@ use super::save::{SaveMenu, hand_over};
 use crate::browser;
 use crate::model::{Model, Notice};
 use crate::text::labels;
+use farend_core::state::State;
 use farend_core::units::UnitSystem;
 use farend_core::yard::DEMO;
 use leptos::prelude::*;
@@ -127,13 +128,10 @@ fn CopyLink() -> impl IntoView {
         copied.set(Copied::NotTried);
     });
     let copy = move |_| {
+        let link = model.state.with_untracked(State::to_link);
         // The address follows a little later than the state does.
-        browser::replace_fragment(
-            &model
-                .state
-                .with_untracked(farend_core::state::State::to_link),
-        );
-        let address = browser::address();
+        browser::replace_fragment(&link);
+        let address = browser::address(&link);
         spawn_local(async move {
             copied.set(if browser::copy(&address).await {
                 Copied::Done

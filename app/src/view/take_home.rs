@@ -14,6 +14,7 @@ use farend_core::recommend::Advice;
 use farend_core::route::RouteId;
 use farend_core::seat::minds_wheels;
 use farend_core::stage::StagePhysics;
+use farend_core::state::State;
 use farend_core::units::UnitSystem;
 use leptos::prelude::*;
 
@@ -113,6 +114,8 @@ impl Sheet {
 
     fn view(self, model: Model) -> impl IntoView {
         let yard = model.yard.get();
+        // The address bar follows a little later than the state does.
+        let link = model.state.with(State::to_link);
         let head = yard.dealer.clone().unwrap_or_else(|| yard.name.clone());
         view! {
             <article class="sheet" data-testid="sheet">
@@ -139,7 +142,7 @@ impl Sheet {
                     {self.cautions()}
                     <div class="sheet-code">
                         <p>{sheet::CODE}</p>
-                        {code(browser::public_address().as_deref())}
+                        {code(browser::public_address(&link).as_deref())}
                     </div>
                 </div>
                 <footer>
