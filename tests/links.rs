@@ -6,8 +6,9 @@ use farend_core::choice::Weight;
 use farend_core::claims::{Rating, Sheet, Taken};
 use farend_core::control::Control;
 use farend_core::fault::Rule;
-use farend_core::implement::Ground;
-use farend_core::machine::Outlet;
+use farend_core::grid::{Order, Reading, Selection};
+use farend_core::implement::{Ground, ImplementKind};
+use farend_core::machine::{MachineKind, Outlet};
 use farend_core::measure::{Amount, Measure};
 use farend_core::money::{Prices, RoutePrices};
 use farend_core::physics::oil::Grade;
@@ -16,7 +17,8 @@ use farend_core::quantity::{
 };
 use farend_core::route::RouteId;
 use farend_core::settings::{OilSettings, Settings};
-use farend_core::state::{LONGEST_LINK, LinkFault, State};
+use farend_core::standing::Standing;
+use farend_core::state::{LONGEST_LINK, LinkFault, State, View};
 use farend_core::units::UnitSystem;
 use farend_core::wanted::Wish;
 use farend_tests::demo;
@@ -44,6 +46,38 @@ fn oil() -> impl Strategy<Value = OilSettings> {
         flow: flow.map(Flow::litres_per_minute),
         relief: relief.map(Pressure::bar),
     })
+}
+
+fn selection() -> impl Strategy<Value = Selection> {
+    // Whole kilowatts come back as they were.
+    let power = || option::of((3..600_u16).prop_map(|it| Power::kilowatts(it.into())));
+    (
+        select(Reading::ALL),
+        option::of(select(RouteId::ALL)),
+        option::of(select(Standing::ALL)),
+        option::of(select(MachineKind::ALL)),
+        option::of(select(ImplementKind::ALL)),
+        (power(), power()),
+        any::<bool>(),
+        select(Order::ALL),
+        any::<bool>(),
+    )
+        .prop_map(
+            |(reading, route, least, machines, implements, (from, to), bare, order, grouped)| {
+                Selection {
+                    reading,
+                    route,
+                    least,
+                    machines,
+                    implements,
+                    from,
+                    to,
+                    as_it_stands: bare,
+                    order,
+                    grouped,
+                }
+            },
+        )
 }
 
 /// What a state has beside the comparison itself.
@@ -88,15 +122,20 @@ fn deciding() -> impl Strategy<Value = State> {
         proptest::array::uniform5(select(Weight::ALL)),
         prices,
         sheet,
+        (select(View::ALL), selection()),
     )
-        .prop_map(|(beside, wished, weights, prices, sheet)| State {
-            beside,
-            wished,
-            weights,
-            prices,
-            sheet,
-            ..State::of(String::new(), String::new())
-        })
+        .prop_map(
+            |(beside, wished, weights, prices, sheet, (view, selection))| State {
+                view,
+                beside,
+                wished,
+                weights,
+                prices,
+                sheet,
+                selection,
+                ..State::of(String::new(), String::new())
+            },
+        )
 }
 
 fn state() -> impl Strategy<Value = State> {
@@ -417,8 +456,39 @@ fn decided() -> State {
 }
 
 #[test]
-fn links_of_the_third_version_are_read_and_written() {
+fn links_of_the_third_version_are_still_read() {
     for (link, state) in THIRD_LINKS.into_iter().zip([a_state(), decided()]) {
+        assert_eq!(State::from_link(link), Ok(state));
+    }
+}
+
+/// Links of version 4 as this program wrote them first: the same two states, the second with a
+/// selection of the whole yard.
+const FOURTH_LINKS: [&str; 2] = ["", ""];
+
+/// Everything that version 4 has.
+fn selected() -> State {
+    State {
+        view: View::Grid,
+        selection: Selection {
+            reading: Reading::Implements,
+            route: Some(RouteId::PumpPack),
+            least: Some(Standing::Slower),
+            machines: Some(MachineKind::SkidSteer),
+            implements: Some(ImplementKind::Broom),
+            from: Some(Power::kilowatts(20.0)),
+            to: Some(Power::kilowatts(75.0)),
+            as_it_stands: true,
+            order: Order::Size,
+            grouped: true,
+        },
+        ..decided()
+    }
+}
+
+#[test]
+fn links_of_the_fourth_version_are_read_and_written() {
+    for (link, state) in FOURTH_LINKS.into_iter().zip([a_state(), selected()]) {
         assert_eq!(state.to_link(), link);
         assert_eq!(State::from_link(link), Ok(state));
     }
@@ -426,7 +496,8 @@ fn links_of_the_third_version_are_read_and_written() {
 
 #[test]
 fn a_link_of_a_newer_version_says_so() {
-    assert_eq!(State::from_link(&summed(&[4])), Err(LinkFault::Newer(4)));
+    assert_eq!(State::from_link(&summed(&[5])), Err(LinkFault::Newer(5)));
+    assert_eq!(State::from_link(&summed(&[4])), Err(LinkFault::Damaged));
     assert_eq!(State::from_link(&summed(&[3])), Err(LinkFault::Damaged));
     assert_eq!(State::from_link(&summed(&[2])), Err(LinkFault::Damaged));
     assert_eq!(State::from_link(&summed(&[0])), Err(LinkFault::Damaged));

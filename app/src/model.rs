@@ -20,7 +20,7 @@ use farend_core::route::RouteId;
 use farend_core::route::joined::Joined;
 use farend_core::route::part::{Hookup, assemble};
 use farend_core::settings::Settings;
-use farend_core::state::{LinkFault, State};
+use farend_core::state::{LinkFault, State, View};
 use farend_core::survey::{Asked, Survey};
 use farend_core::thermal::Heat;
 use farend_core::units::{Quantity, UnitSystem};
@@ -81,6 +81,8 @@ pub struct Model {
     pub route: Memo<RouteId>,
     /// The reader's units.
     pub units: Memo<UnitSystem>,
+    /// What is on the screen.
+    pub view: Memo<View>,
     /// All six routes.
     pub comparison: Memo<Option<Comparison>>,
     /// What is asked about them beside power.
@@ -142,6 +144,7 @@ impl Model {
             settings,
             route: Memo::new(move |_| state.read().route),
             units: Memo::new(move |_| state.read().units),
+            view: Memo::new(move |_| state.read().view),
             comparison,
             survey,
             recommendation,
@@ -324,6 +327,22 @@ impl Model {
                 self.keep_a_running_route();
             }
         }
+    }
+
+    /// Takes over a yard that was changed; what was chosen stays as far as the yard still has it.
+    pub fn change_yard(self, yard: Yard) {
+        let first = first_state(&yard);
+        self.state.update(|state| {
+            if yard.machine(&state.machine).is_none() {
+                state.machine = first.machine;
+                state.settings = Settings::default();
+            }
+            if yard.implement(&state.implement).is_none() {
+                state.implement = first.implement;
+            }
+        });
+        self.yard.set(Arc::new(yard));
+        self.keep_a_running_route();
     }
 
     /// Hands over all of the comparison as it stands, to be taken along; `None` where there is none.

@@ -36,6 +36,7 @@ pub mod export;
 pub mod fault;
 pub mod fit;
 pub mod formula;
+pub mod grid;
 pub mod hookup;
 pub mod implement;
 pub mod kit;

@@ -7,8 +7,9 @@
 use crate::choice::{EVEN, Weight, Weights};
 use crate::claims::{Rating, Sheet, Taken};
 use crate::control::Control;
-use crate::implement::Ground;
-use crate::machine::Outlet;
+use crate::grid::{Order, Reading, Selection};
+use crate::implement::{Ground, ImplementKind};
+use crate::machine::{MachineKind, Outlet};
 use crate::measure::{Amount, Measure};
 use crate::money::{Prices, RoutePrices, is_price};
 use crate::physics::oil::Grade;
@@ -17,16 +18,32 @@ use crate::quantity::{
 };
 use crate::route::RouteId;
 use crate::settings::{OilSettings, Settings};
+use crate::standing::Standing;
 use crate::units::UnitSystem;
 use crate::wanted::Wish;
+use crate::words::words;
 use crate::yard::is_currency;
 use base64::Engine as _;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use serde::{Deserialize, Serialize};
 
+words! {
+    /// What of the program is on the screen.
+    View {
+        /// One machine with one implement.
+        Pair = "pair",
+        /// The whole yard.
+        Grid = "grid",
+        /// The yard's entries.
+        Yard = "yard",
+    }
+}
+
 /// All that a user has chosen.
 #[derive(Clone, Debug, PartialEq)]
 pub struct State {
+    /// What is on the screen.
+    pub view: View,
     /// Identifier of the machine.
     pub machine: String,
     /// Identifier of the implement.
@@ -49,6 +66,8 @@ pub struct State {
     pub prices: Prices,
     /// What a sheet says that is held against the machine.
     pub sheet: Sheet,
+    /// What is shown of the whole yard.
+    pub selection: Selection,
 }
 
 /// Why a link can't be read.
@@ -63,7 +82,7 @@ pub enum LinkFault {
 }
 
 /// The version that links are written in.
-const VERSION: u8 = 3;
+const VERSION: u8 = 4;
 /// The longest link that is looked at, in characters.
 pub const LONGEST_LINK: usize = 2_000;
 /// Bytes of the check sum at the end.
@@ -130,6 +149,29 @@ struct LinkedSheet {
     pto_kw: Option<f64>,
 }
 
+/// Version 4: frozen. What version 3 has, and what of the program and of the whole yard is shown.
+#[derive(Serialize, Deserialize)]
+struct LinkV4 {
+    third: LinkV3,
+    view: u8,
+    selection: Option<LinkedSelection>,
+}
+
+/// A selection of version 4: frozen.
+#[derive(Serialize, Deserialize)]
+struct LinkedSelection {
+    reading: u8,
+    route: Option<u8>,
+    least: Option<u8>,
+    machines: Option<u8>,
+    implements: Option<u8>,
+    from_kw: Option<f64>,
+    to_kw: Option<f64>,
+    as_it_stands: bool,
+    order: u8,
+    grouped: bool,
+}
+
 /// Every price beside that of an hour, in the order of their numbers in a link.
 fn price_places(prices: &mut Prices) -> impl Iterator<Item = &mut Option<f64>> {
     let Prices {
@@ -152,6 +194,7 @@ impl State {
     /// With nothing else chosen yet.
     pub fn of(machine: String, implement: String) -> Self {
         Self {
+            view: View::Pair,
             machine,
             implement,
             route: RouteId::MachineHydraulics,
@@ -163,6 +206,7 @@ impl State {
             weights: EVEN,
             prices: Prices::default(),
             sheet: Sheet::default(),
+            selection: Selection::default(),
         }
     }
 
@@ -228,6 +272,11 @@ impl State {
                 .collect(),
             sheet: write_sheet(&self.sheet),
         };
+        let link = LinkV4 {
+            third: link,
+            view: number(View::ALL, self.view),
+            selection: write_selection(&self.selection),
+        };
         let mut bytes = vec![VERSION];
         // Writing plain fields to memory has no way to fail.
         bytes.extend(postcard::to_allocvec(&link).unwrap_or_default());
@@ -253,7 +302,8 @@ impl State {
         match body.split_first() {
             Some((1, fields)) => whole(fields).and_then(read_v1).ok_or(damaged),
             Some((2, fields)) => whole(fields).and_then(read_v2).ok_or(damaged),
-            Some((&VERSION, fields)) => whole(fields).and_then(read_v3).ok_or(damaged),
+            Some((3, fields)) => whole(fields).and_then(read_v3).ok_or(damaged),
+            Some((&VERSION, fields)) => whole(fields).and_then(read_v4).ok_or(damaged),
             Some((&newer, _)) if newer > VERSION => Err(LinkFault::Newer(newer)),
             _ => Err(damaged),
         }
@@ -273,6 +323,60 @@ fn listed<T: Copy>(list: &[T], number: Option<u8>) -> Option<Option<T>> {
         None => Some(None),
         Some(number) => list.get(usize::from(number)).map(|item| Some(*item)),
     }
+}
+
+fn read_v4(link: LinkV4) -> Option<State> {
+    Some(State {
+        view: *View::ALL.get(usize::from(link.view))?,
+        selection: match link.selection {
+            None => Selection::default(),
+            Some(selection) => read_selection(&selection)?,
+        },
+        ..read_v3(link.third)?
+    })
+}
+
+/// A selection that leaves all as it comes takes no room.
+fn write_selection(selection: &Selection) -> Option<LinkedSelection> {
+    let Selection {
+        reading,
+        route,
+        least,
+        machines,
+        implements,
+        from,
+        to,
+        as_it_stands,
+        order,
+        grouped,
+    } = *selection;
+    (*selection != Selection::default()).then(|| LinkedSelection {
+        reading: number(Reading::ALL, reading),
+        route: route.map(|route| number(RouteId::ALL, route)),
+        least: least.map(|least| number(Standing::ALL, least)),
+        machines: machines.map(|kind| number(MachineKind::ALL, kind)),
+        implements: implements.map(|kind| number(ImplementKind::ALL, kind)),
+        from_kw: from.map(Power::to_kilowatts),
+        to_kw: to.map(Power::to_kilowatts),
+        as_it_stands,
+        order: number(Order::ALL, order),
+        grouped,
+    })
+}
+
+fn read_selection(link: &LinkedSelection) -> Option<Selection> {
+    Some(Selection {
+        reading: *Reading::ALL.get(usize::from(link.reading))?,
+        route: listed(RouteId::ALL, link.route)?,
+        least: listed(Standing::ALL, link.least)?,
+        machines: listed(MachineKind::ALL, link.machines)?,
+        implements: listed(ImplementKind::ALL, link.implements)?,
+        from: link.from_kw.map(Power::kilowatts),
+        to: link.to_kw.map(Power::kilowatts),
+        as_it_stands: link.as_it_stands,
+        order: *Order::ALL.get(usize::from(link.order))?,
+        grouped: link.grouped,
+    })
 }
 
 fn read_v3(link: LinkV3) -> Option<State> {

@@ -5,7 +5,7 @@ use super::save::{SaveMenu, hand_over};
 use crate::browser;
 use crate::model::{Model, Notice};
 use crate::text::labels;
-use farend_core::state::State;
+use farend_core::state::{State, View};
 use farend_core::units::UnitSystem;
 use farend_core::yard::DEMO;
 use leptos::prelude::*;
@@ -31,6 +31,7 @@ pub fn Header() -> impl IntoView {
                 <p>{labels::PURPOSE}</p>
             </div>
             <UnitSwitch />
+            <Views />
             <details class="menu" data-testid="menu">
                 <summary>{labels::MENU}</summary>
                 <div class="tools">
@@ -46,6 +47,33 @@ pub fn Header() -> impl IntoView {
                 </Show>
             </p>
         </header>
+    }
+}
+
+/// The views of what is chosen.
+#[component]
+fn Views() -> impl IntoView {
+    let model = Model::of_page();
+    let view = move |view: View, name: &'static str| {
+        let current = move || (model.view.get() == view).then_some("page");
+        let go = move |_| model.state.update(|state| state.view = view);
+        view! {
+            <button
+                type="button"
+                data-testid=format!("view-{}", view.word())
+                aria-current=current
+                on:click=go
+            >
+                {name}
+            </button>
+        }
+    };
+    view! {
+        <nav class="views" aria-label=labels::VIEWS>
+            {view(View::Pair, labels::VIEW_PAIR)}
+            {view(View::Grid, labels::VIEW_GRID)}
+            {view(View::Yard, labels::VIEW_YARD)}
+        </nav>
     }
 }
 

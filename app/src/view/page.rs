@@ -6,13 +6,16 @@ use super::cautions::Cautions;
 use super::choices::Choices;
 use super::deciding::Deciding;
 use super::deeper::Deeper;
+use super::grid::GridView;
 use super::header::Header;
 use super::ledger::LedgerView;
 use super::notice::NoticeBox;
 use super::take_home::TakeHome;
 use super::what_if::WhatIf;
+use super::yard::YardView;
 use crate::model::Model;
 use crate::{browser, link};
+use farend_core::state::View;
 use leptos::prelude::*;
 
 /// The page, with the state that its address holds.
@@ -21,8 +24,6 @@ pub fn Page() -> impl IntoView {
     let model = Model::new(&browser::fragment());
     provide_context(model);
     link::follow(model);
-    // The ledger and its unfolded part show the same.
-    let heat = Memo::new(move |_| model.heat());
     view! {
         <TakeHome />
         <div class:covered=move || model.taking_home.get()>
@@ -30,16 +31,31 @@ pub fn Page() -> impl IntoView {
         </div>
         <main class="page" class:covered=move || model.taking_home.get()>
             <NoticeBox />
-            <Choices />
-            <Answer />
-            <div class="columns">
-                <Bars />
-                <WhatIf />
-                <LedgerView heat=heat />
-            </div>
-            <Deciding />
-            <Deeper heat=heat />
-            <Cautions />
+            {move || match model.view.get() {
+                View::Pair => view! { <Pair /> }.into_any(),
+                View::Grid => view! { <GridView /> }.into_any(),
+                View::Yard => view! { <YardView /> }.into_any(),
+            }}
         </main>
+    }
+}
+
+/// One machine with one implement.
+#[component]
+fn Pair() -> impl IntoView {
+    let model = Model::of_page();
+    // The ledger and its unfolded part show the same.
+    let heat = Memo::new(move |_| model.heat());
+    view! {
+        <Choices />
+        <Answer />
+        <div class="columns">
+            <Bars />
+            <WhatIf />
+            <LedgerView heat=heat />
+        </div>
+        <Deciding />
+        <Deeper heat=heat />
+        <Cautions />
     }
 }

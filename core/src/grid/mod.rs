@@ -1,0 +1,5 @@
+//! Every machine of a yard with every implement.
+
+mod selection;
+
+pub use selection::{Order, Reading, Selection};
