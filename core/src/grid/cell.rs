@@ -39,7 +39,7 @@ impl<'a> Kits<'a> {
     /// All of a yard's, or only those for which nothing must be bought.
     pub fn new(all: &'a [Kit], as_it_stands: bool) -> Self {
         let of = |route: &RouteId| {
-            let kits = serving(*route, all).filter(|kit| !as_it_stands || kit.pump.is_none());
+            let kits = serving(*route, all).filter(|kit| kit.included || !as_it_stands);
             (*route, kits.collect())
         };
         Self {
