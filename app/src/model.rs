@@ -1,5 +1,6 @@
 //! What is stored, and what derives from it.
 
+pub mod grid;
 mod money;
 pub mod work;
 
@@ -156,12 +157,12 @@ impl Model {
         expect_context()
     }
 
-    /// Chooses a machine. What was turned belonged to the one before.
+    /// Chooses a machine. What was turned belonged to the one before, but for the site.
     pub fn choose_machine(self, id: String) {
         self.state.update(|state| {
             state.beside = state.beside.take().filter(|beside| *beside != id);
             state.machine = id;
-            state.settings = Settings::default();
+            state.settings = state.settings.of_site();
             state.prices.machines = Default::default();
         });
         self.keep_a_running_route();
@@ -335,7 +336,7 @@ impl Model {
         self.state.update(|state| {
             if yard.machine(&state.machine).is_none() {
                 state.machine = first.machine;
-                state.settings = Settings::default();
+                state.settings = state.settings.of_site();
             }
             if yard.implement(&state.implement).is_none() {
                 state.implement = first.implement;
