@@ -154,7 +154,7 @@ fn at_once() -> usize {
 
 /// What comes of each of some things, in their order.
 #[cfg(feature = "parallel")]
-fn each<T: Sync, R: Send>(things: &[T], of: impl Fn(&T) -> R + Sync) -> Vec<R> {
+fn each<T: Sync, R: Send>(things: &[T], of: impl Fn(&T) -> R + Send + Sync) -> Vec<R> {
     use rayon::prelude::*;
     things.par_iter().map(of).collect()
 }
