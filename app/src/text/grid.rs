@@ -1,8 +1,7 @@
 //! What is said about the whole yard.
 
-use super::{labels, list};
+use super::labels;
 use crate::number;
-use farend_core::fit::Judgement;
 use farend_core::grid::{Cell, Order, Reading};
 use farend_core::implement::ImplementKind;
 use farend_core::machine::MachineKind;
@@ -125,18 +124,4 @@ pub fn shown((machines, implements): (usize, usize), all: (usize, usize)) -> Str
         "{machines} of {} machines, {implements} of {} implements",
         all.0, all.1
     )
-}
-
-/// A pair as a screen reader should say it.
-pub fn spoken(machine: &str, implement: &str, shown: Option<(RouteId, Cell)>) -> String {
-    match shown {
-        None => format!("{machine}, {implement}: {}", labels::NO_FIT),
-        Some((route, cell)) => {
-            let mut parts = vec![standing(&cell), labels::route(route).to_owned()];
-            if cell.fit == Judgement::Question {
-                parts.push(ASKS.to_owned());
-            }
-            format!("{machine}, {implement}: {}", list(&parts))
-        }
-    }
 }

@@ -115,7 +115,7 @@ pub fn arrange(
         |place| {
             let it = yard.machines.get(place)?;
             let size = it.engine.net.likely.to_si();
-            Some((it.kind as usize, it.name.to_lowercase(), size))
+            Some((it.kind as usize, it.name.as_str(), size))
         },
     );
     sort(
@@ -125,7 +125,7 @@ pub fn arrange(
         |place| {
             let it = yard.implements.get(place)?;
             let size = it.need.likely.to_si();
-            Some((it.kind as usize, it.name.to_lowercase(), size))
+            Some((it.kind as usize, it.name.as_str(), size))
         },
     );
     Arranged {
@@ -135,11 +135,11 @@ pub fn arrange(
 }
 
 /// Sorts by kind first where that is asked, then as asked, then as the yard has it.
-fn sort(
+fn sort<'a>(
     places: &mut [usize],
     selection: &Selection,
     tally: impl Fn(usize) -> Count,
-    entry: impl Fn(usize) -> Option<(usize, String, f64)>,
+    entry: impl Fn(usize) -> Option<(usize, &'a str, f64)>,
 ) {
     places.sort_by_cached_key(|place| {
         let (kind, name, size) = entry(*place).unwrap_or_default();
@@ -153,7 +153,7 @@ fn sort(
                 (kind, Reverse((working, standing, ratio)), String::new())
             }
             Order::Size => (kind, Reverse((0, None, size.to_bits())), String::new()),
-            Order::Name => (kind, Reverse((0, None, 0)), name),
+            Order::Name => (kind, Reverse((0, None, 0)), name.to_lowercase()),
         }
     });
 }

@@ -3,7 +3,7 @@
 use std::ops::Range;
 
 /// More than are in sight, on each side, so that a turn of the wheel finds them there.
-const MARGIN: usize = 4;
+const MARGIN: usize = 2;
 
 /// The places in sight: of so many with one size, where `from` is scrolled away and `extent` is
 /// seen.

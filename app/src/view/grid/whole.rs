@@ -9,6 +9,7 @@ use farend_core::grid::Cell;
 use farend_core::route::RouteId;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
+use std::ops::Range;
 
 /// Sizes in rem: a cell, the names in front, the names above.
 const CELL: [f64; 2] = [8.0, 3.5];
@@ -42,6 +43,10 @@ pub fn Whole() -> impl IntoView {
     let rows_in_sight = Memo::new(move |_| scroll.in_sight(Way::Down, rows.get(), CELL[1], HEAD));
     let columns_in_sight =
         Memo::new(move |_| scroll.in_sight(Way::Across, columns.get(), CELL[0], names.get()));
+    let press = Callback::new(move |(row, column)| {
+        at.set((row, column));
+        grid.open(model, row, column);
+    });
     let go = move |row: usize, column: usize| {
         at.set((row, column));
         scroll.to(Way::Down, row, CELL[1], HEAD);
@@ -80,13 +85,12 @@ pub fn Whole() -> impl IntoView {
             .get()
             .map(|column| {
                 let name = move || grid.implement_name(model, column);
-                let left = move || format!("{}rem", names.get() + CELL[0] * column as f64);
                 view! {
                     <div
                         role="columnheader"
                         class="column-head"
                         aria-colindex=column + 2
-                        style:left=left
+                        style:left=across(column)
                         style:width=format!("{}rem", CELL[0])
                     >
                         <span>{name}</span>
@@ -112,7 +116,13 @@ pub fn Whole() -> impl IntoView {
             on:scroll=move |_| scroll.follow()
             on:keydown=key
         >
-            <div class="ground" role="presentation" style:width=width style:height=height>
+            <div
+                class="ground"
+                role="presentation"
+                style:width=width
+                style:height=height
+                style=("--names", move || format!("{}rem", names.get()))
+            >
                 <div
                     role="row"
                     class="heads"
@@ -123,7 +133,6 @@ pub fn Whole() -> impl IntoView {
                         role="columnheader"
                         class="corner"
                         aria-colindex="1"
-                        style:width=move || format!("{}rem", names.get())
                     >
                         {labels::MACHINE}
                     </div>
@@ -133,17 +142,17 @@ pub fn Whole() -> impl IntoView {
                     each=move || rows_in_sight.get()
                     key=|row| *row
                     children=move |row| {
-                        view! {
-                            <Line
-                                row=row
-                                columns=columns_in_sight
-                                names=names
-                                active=active
-                                go=Callback::new(move |(row, column)| at.set((row, column)))
-                            />
-                        }
+                        view! { <Line row=row columns=columns_in_sight press=press /> }
                     }
                 />
+                <div
+                    class="at"
+                    role="presentation"
+                    style:top=move || format!("{}rem", HEAD + CELL[1] * active.get().0 as f64)
+                    style:left=move || across(active.get().1)
+                    style:width=format!("{}rem", CELL[0])
+                    style:height=format!("{}rem", CELL[1])
+                ></div>
             </div>
         </div>
     }
@@ -153,15 +162,14 @@ fn cell_id(row: usize, column: usize) -> String {
     format!("cell-{row}-{column}")
 }
 
+/// Where a column begins, behind the names.
+fn across(column: usize) -> String {
+    format!("calc(var(--names) + {}rem)", CELL[0] * column as f64)
+}
+
 /// A machine's line, as far as it's in sight.
 #[component]
-fn Line(
-    row: usize,
-    columns: Memo<std::ops::Range<usize>>,
-    names: Memo<f64>,
-    active: Memo<(usize, usize)>,
-    go: Callback<(usize, usize)>,
-) -> impl IntoView {
+fn Line(row: usize, columns: Memo<Range<usize>>, press: Callback<(usize, usize)>) -> impl IntoView {
     let (model, grid) = (Model::of_page(), GridModel::of_page());
     let kind = move || {
         grid.first_of_machine_kind(model, row)
@@ -175,12 +183,7 @@ fn Line(
             style:top=format!("{}rem", HEAD + CELL[1] * row as f64)
             style:height=format!("{}rem", CELL[1])
         >
-            <div
-                role="rowheader"
-                class="row-head"
-                aria-colindex="1"
-                style:width=move || format!("{}rem", names.get())
-            >
+            <div role="rowheader" class="row-head" aria-colindex="1">
                 <span class="kind">{kind}</span>
                 <span class="what">{move || grid.machine_name(model, row)}</span>
             </div>
@@ -188,35 +191,20 @@ fn Line(
                 each=move || columns.get()
                 key=|column| *column
                 children=move |column| {
-                    let shown = Memo::new(move |_| grid.shown(row, column));
-                    let spoken = move || {
-                        let (machine, implement) = (
-                            grid.machine_name(model, row),
-                            grid.implement_name(model, column),
-                        );
-                        match shown.get() {
-                            None => grid::NOT_YET.to_owned(),
-                            Some(shown) => grid::spoken(&machine, &implement, shown),
-                        }
-                    };
-                    let is_active = move || active.get() == (row, column);
-                    let left = move || format!("{}rem", names.get() + CELL[0] * column as f64);
                     view! {
                         <div
                             role="gridcell"
                             class="cell"
-                            class:active=is_active
                             id=cell_id(row, column)
                             aria-colindex=column + 2
-                            aria-label=spoken
-                            style:left=left
+                            style:left=across(column)
                             style:width=format!("{}rem", CELL[0])
-                            on:click=move |_| {
-                                go.run((row, column));
-                                grid.open(model, row, column);
-                            }
+                            on:click=move |_| press.run((row, column))
                         >
-                            {move || shown.get().map(content)}
+                            {move || match grid.shown(row, column) {
+                                None => grid::NOT_YET.into_any(),
+                                Some(shown) => content(shown).into_any(),
+                            }}
                         </div>
                     }
                 }
