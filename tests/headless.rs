@@ -213,7 +213,9 @@ fn a_formula_stays_a_text() {
 
 #[test]
 fn all_cores_write_the_same_bytes_as_one() {
-    let [one, all] = PROGRAMS.each_ref().map(|it| fs::read(it).expect("a program"));
+    let [one, all] = PROGRAMS
+        .each_ref()
+        .map(|it| fs::read(it).expect("a program"));
     assert!(one != all, "one program is held against itself");
     let yard = file("large.json", &large(60, 24, 24, 1));
     for format in ["csv", "json"] {
