@@ -106,5 +106,5 @@ fn the_same_seed_gives_the_same_text_and_another_gives_another() {
     assert_eq!(text(SEED), text(SEED));
     assert_ne!(text(SEED), text(SEED + 1));
     // On every machine: what it was where it was written.
-    assert_eq!(crc32fast::hash(text(SEED).as_bytes()), 0x4658_5577);
+    assert_eq!(crc32fast::hash(text(SEED).as_bytes()), 0x4e18_fb95);
 }

@@ -46,7 +46,8 @@ fn to(step: f64, number: f64) -> f64 {
 }
 
 fn one_of<T: Copy>(rng: &mut Rng, all: &[T]) -> T {
-    all[rng.usize(..all.len())]
+    // Not usize: its width decides what is drawn next.
+    all[rng.u32(..all.len() as u32) as usize]
 }
 
 /// A figure within a part of itself.
