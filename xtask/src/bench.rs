@@ -9,6 +9,7 @@ use anyhow::{Context, Result};
 use serde_json::Value;
 use xshell::cmd;
 
+use crate::e2e;
 use crate::host::Host;
 use crate::server::Server;
 use crate::setup::{Browser, TARGET, WasmToolchain};
@@ -34,22 +35,9 @@ pub fn report(
     let in_browser = times(&in_browser(host, browser, &folder)?)?;
     let model = times(&cmd!(sh, "{python} -B tests/bench/model.py").read()?)?;
     print(&native, &in_browser, &model)?;
-    let yard = large_yard(host)?;
+    let yard = e2e::large_yard(host)?;
     let in_page = times(&in_page(host, browser, &yard)?)?;
     print_grids(&native, &in_browser, &in_page, &without_page(host, &yard)?)
-}
-
-/// A yard of 500 machines and 200 implements, as a file.
-fn large_yard(host: &Host) -> Result<PathBuf> {
-    let sh = &host.sh;
-    let text = cmd!(
-        sh,
-        "cargo run --quiet --release --package {PACKAGE} -- large 500 200"
-    )
-    .read()?;
-    let file = host.scratch().join("large-yard.json");
-    sh.write_file(&file, text)?;
-    Ok(file)
 }
 
 /// Reckons the yard by the example without a page, on one core and on all, with ranges and as rows of
