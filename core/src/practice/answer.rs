@@ -1,8 +1,10 @@
 //! The truth of a case, with the results that it comes from.
 
-use super::{Case, Change, Fits, Misconception};
+use super::scene::Scene;
+use super::{Case, Change, Fits, Misconception, Question};
+use super::{amount, fit, route, sheet, wanted};
 use crate::claims::{Check, Weighed};
-use crate::compare::{Comparison, Run};
+use crate::compare::{Comparison, Run, compare};
 use crate::drive::Limit;
 use crate::fit::Item;
 use crate::quantity::Power;
@@ -74,9 +76,29 @@ pub struct Tried {
     pub run: Run,
     /// Whether it has the standing.
     pub reaches: bool,
+    /// The wrong idea of who takes it for right, where it shows one.
+    pub misconception: Option<Misconception>,
 }
 
 /// The answer of a case; `None` where the yard no longer has what it asks about.
-pub fn reveal(_yard: &Yard, _case: &Case) -> Option<Answer> {
-    None
+pub fn reveal(yard: &Yard, case: &Case) -> Option<Answer> {
+    let scene = Scene::of(yard, case)?;
+    let (machine, implement) = (scene.machine, scene.implement);
+    let comparison = compare(machine, implement, scene.kits, &scene.settings).ok()?;
+    let truth = match &case.question {
+        Question::Route { routes } => route::truth(&scene, &comparison, routes),
+        Question::Amount { route, kit } => amount::truth(&scene, *route, scene.kit(kit)?)?,
+        Question::Limit { route, kit, .. } => {
+            Truth::Limit(scene.run(*route, scene.kit(kit)?)?.limit)
+        }
+        Question::Sheet { sheet, .. } => sheet::truth(&scene, sheet)?,
+        Question::Fit { route, kit, .. } => fit::truth(&scene, *route, scene.kit(kit)?),
+        Question::Wanted {
+            route,
+            kit,
+            wish,
+            choices,
+        } => wanted::truth(&scene, (*route, scene.kit(kit)?), *wish, choices)?,
+    };
+    Some(Answer { truth, comparison })
 }

@@ -4,14 +4,24 @@
 //! A case holds the question and nothing of its answer. [`draw`] makes only fair ones: the answer is
 //! the same wherever the uncertain figures lie in their ranges, and no choice stands there twice.
 
+mod amount;
 mod answer;
+mod chance;
+mod draw;
+mod fit;
 mod guess;
 mod help;
+mod limit;
 mod question;
 mod record;
+mod route;
+mod scene;
 mod set;
+mod sheet;
+mod wanted;
 
 pub use answer::{Answer, Trap, Tried, Truth, reveal};
+pub use draw::draw;
 pub use guess::{Guess, Judged, judge};
 pub use help::{Help, next};
 pub use question::{Change, Fits, Question};
@@ -20,7 +30,6 @@ pub use set::{Kinds, Set};
 
 use crate::settings::Settings;
 use crate::words::words;
-use crate::yard::Yard;
 use serde::{Deserialize, Serialize};
 
 words! {
@@ -99,10 +108,4 @@ pub struct Case {
     pub question: Question,
     /// What it teaches before all.
     pub idea: Idea,
-}
-
-/// Draws a case: of the yard's pairs, in an order that the seed gives, the first that makes a fair
-/// one. `None` where no pair does.
-pub fn draw(_yard: &Yard, _draw: Draw) -> Option<Case> {
-    None
 }

@@ -1,6 +1,6 @@
 //! How well somebody knows what they know.
 
-use super::Idea;
+use super::{Help, Idea};
 use crate::words::words;
 use serde::{Deserialize, Serialize};
 
@@ -36,6 +36,8 @@ pub struct Answered {
     pub right: bool,
     /// How sure the learner was.
     pub confidence: Confidence,
+    /// How much help there was.
+    pub help: Help,
 }
 
 /// What an answer scores, from 0 to 1: highest on average for whoever says the chance that they have.
@@ -49,7 +51,14 @@ pub fn score(answer: &Answered) -> f64 {
     1.0 - off * off
 }
 
-/// The mean score of the last answers about an idea; `None` where there are none.
-pub fn progress(_answers: &[Answered], _idea: Idea) -> Option<f64> {
-    None
+/// Answers that count for progress: this project's judgement.
+pub const COUNTED: usize = 8;
+
+/// The mean score of the last [`COUNTED`] answers about an idea, the newest last; `None` where there
+/// are none.
+pub fn progress(answers: &[Answered], idea: Idea) -> Option<f64> {
+    let of_idea = answers.iter().rev().filter(|it| it.idea == idea);
+    let scores: Vec<_> = of_idea.take(COUNTED).map(score).collect();
+    let sum: f64 = scores.iter().sum();
+    (!scores.is_empty()).then(|| sum / scores.len() as f64)
 }

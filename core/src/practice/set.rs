@@ -1,5 +1,6 @@
 //! Several cases in a row, for a group.
 
+use super::chance::Chance;
 use super::{Draw, Kind};
 use serde::{Deserialize, Serialize};
 
@@ -51,8 +52,25 @@ pub struct Set {
 }
 
 impl Set {
-    /// Its draws in order; none where no kind is wanted.
+    /// Its draws in order: every kind in turn, each turn in another order. None where no kind is
+    /// wanted.
     pub fn draws(&self) -> Vec<Draw> {
-        Vec::new()
+        let kinds: Vec<_> = Kind::ALL
+            .iter()
+            .copied()
+            .filter(|it| self.kinds.has(*it))
+            .collect();
+        // Far from the seeds of draws.
+        let mut chance = Chance::seeded(u64::from(self.seed) | 1 << 63);
+        let mut draws = Vec::new();
+        while draws.len() < usize::from(self.count) && !kinds.is_empty() {
+            let turn = chance.shuffled(kinds.clone()).into_iter();
+            draws.extend(turn.map(|kind| Draw {
+                kind,
+                seed: chance.any(),
+            }));
+        }
+        draws.truncate(self.count.into());
+        draws
     }
 }

@@ -1,0 +1,3 @@
+//! Cases to practise on: fair, the same everywhere, rightly judged, and without their answer.
+
+mod fair;
