@@ -10,7 +10,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
     Blob, BlobPropertyBag, CanvasRenderingContext2d, Element, File, HtmlAnchorElement,
-    HtmlCanvasElement, HtmlElement, HtmlImageElement, HtmlScriptElement, Url, Worker,
+    HtmlCanvasElement, HtmlElement, HtmlImageElement, HtmlScriptElement, Storage, Url, Worker,
     WorkerOptions, WorkerType, XmlSerializer,
 };
 
@@ -29,11 +29,12 @@ pub fn remove(id: &str) {
 }
 
 /// Gives an element the focus once the page has been drawn, if it's there by then.
-pub fn focus(id: &'static str) {
+pub fn focus(id: impl Into<String>) {
+    let id = id.into();
     let give = move || {
         let element = window()
             .and_then(|window| window.document())
-            .and_then(|document| document.get_element_by_id(id))
+            .and_then(|document| document.get_element_by_id(&id))
             .and_then(|element| element.dyn_into::<HtmlElement>().ok());
         if let Some(element) = element {
             // One that can't take it leaves it where it is.
@@ -159,6 +160,44 @@ pub fn save(name: &str, content: &Blob) -> Option<()> {
         Duration::from_secs(60),
     );
     Some(())
+}
+
+/// What the browser's own store holds.
+pub enum Kept {
+    /// It's closed to the page.
+    Closed,
+    /// Nothing under that key.
+    Nothing,
+    /// A text.
+    Text(String),
+}
+
+fn store() -> Option<Storage> {
+    window()?.local_storage().ok()?
+}
+
+/// What the browser keeps under a key.
+pub fn kept(key: &str) -> Kept {
+    match store().map(|store| store.get_item(key)) {
+        None | Some(Err(_)) => Kept::Closed,
+        Some(Ok(None)) => Kept::Nothing,
+        Some(Ok(Some(text))) => Kept::Text(text),
+    }
+}
+
+/// Keeps a text under a key. False where the browser refuses.
+pub fn keep(key: &str, text: &str) -> bool {
+    store().is_some_and(|store| store.set_item(key, text).is_ok())
+}
+
+/// Forgets what is kept under a key. False where the browser refuses.
+pub fn forget(key: &str) -> bool {
+    store().is_some_and(|store| store.remove_item(key).is_ok())
+}
+
+/// A whole number below a million: short enough to be read out and typed again.
+pub fn any_number() -> u32 {
+    (js_sys::Math::random() * 1e6) as u32
 }
 
 /// Whether the page stands in a frame of another one, which may keep back what is saved.

@@ -2,6 +2,7 @@
 
 pub mod grid;
 mod money;
+pub mod practice;
 pub mod work;
 
 use crate::text::advice;

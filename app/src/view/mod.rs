@@ -23,6 +23,7 @@ mod ledger;
 mod notice;
 pub mod page;
 mod picture;
+mod practice;
 mod price;
 mod radio;
 mod save;

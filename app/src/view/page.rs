@@ -10,11 +10,13 @@ use super::grid::GridView;
 use super::header::Header;
 use super::ledger::LedgerView;
 use super::notice::NoticeBox;
+use super::practice::PracticeView;
 use super::take_home::TakeHome;
 use super::what_if::WhatIf;
 use super::yard::YardView;
 use crate::model::Model;
 use crate::model::grid::GridModel;
+use crate::model::practice::PracticeModel;
 use crate::{browser, link};
 use farend_core::state::View;
 use leptos::prelude::*;
@@ -25,10 +27,12 @@ pub fn Page() -> impl IntoView {
     let model = Model::new(&browser::fragment());
     provide_context(model);
     provide_context(GridModel::new(model));
+    let practice = PracticeModel::new(model);
+    provide_context(practice);
     link::follow(model);
     view! {
         <TakeHome />
-        <div class:covered=move || model.taking_home.get()>
+        <div class:covered=move || model.taking_home.get() || practice.is_large()>
             <Header />
         </div>
         <main class="page" class:covered=move || model.taking_home.get()>
@@ -37,6 +41,7 @@ pub fn Page() -> impl IntoView {
                 View::Pair => view! { <Pair /> }.into_any(),
                 View::Grid => view! { <GridView /> }.into_any(),
                 View::Yard => view! { <YardView /> }.into_any(),
+                View::Practice => view! { <PracticeView /> }.into_any(),
             }}
         </main>
     }
