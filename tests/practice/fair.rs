@@ -277,7 +277,7 @@ impl Seen<'_> {
         assert_eq!(*delivered, run.delivered);
         let [low, likely, high] =
             [delivered.low, delivered.likely, delivered.high].map(Power::to_kilowatts);
-        assert!(low > 0.0 && high <= 1.4 * low, "{low} to {high} kW");
+        assert!(low > 0.0 && high <= 1.7 * low, "{low} to {high} kW");
         let judged = |kilowatts| {
             judge(
                 self.case,

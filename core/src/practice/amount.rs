@@ -16,10 +16,10 @@ use crate::spread::Spread;
 use crate::stage::Stage;
 
 /// The most that high may be of low, so that a guess can be judged: this project's judgement.
-pub const WIDEST: f64 = 1.4;
+const WIDEST: f64 = 1.7;
 /// How far beyond low and high a trap must lie, as a part of the likely value: this project's
 /// judgement.
-pub const CLEAR: f64 = 0.05;
+const CLEAR: f64 = 0.05;
 
 /// Half of the time oil is looked for first, else a shaft.
 pub(super) fn draw(scene: &Scene<'_>, chance: &mut Chance, aim: Option<u32>) -> Option<Asked> {

@@ -59,8 +59,8 @@ impl Change {
     }
 }
 
-/// Kinds of changes.
-const KINDS: u32 = 4;
+/// Kinds of changes to aim at, in the order of their places: hoses alone hardly ever do it.
+const AIMS: u32 = 3;
 
 fn flow_of(route: RouteId) -> Control {
     if route == RouteId::PumpPack {
@@ -153,7 +153,7 @@ fn choices(
         return None;
     }
     let ratio = wished.begins_at();
-    let aimed = |look: &&Look| aim.is_none_or(|aim| look.change.place().0 == aim % KINDS);
+    let aimed = |look: &&Look| aim.is_none_or(|aim| look.change.place().0 == aim % AIMS);
     let does = looks.iter().filter(|it| it.does(ratio)).find(aimed)?;
     let slow = now.rotor < scene.implement.rotor.lowest;
     let is_bait = |it: &&Look| {
