@@ -17,7 +17,6 @@ use farend_core::route::RouteId;
 use farend_core::route::part::{Hookup, NoFit, assemble};
 use farend_core::settings::Settings;
 use farend_core::spread::{Corner, Scenario};
-use farend_core::thermal::heat_at_job;
 use farend_core::units::{Quantity, UnitSystem};
 use farend_core::yard::Yard;
 use farend_tests::{demo, load};
@@ -182,9 +181,9 @@ impl Seen<'_> {
         )
     }
 
-    /// Every item of a route with a kit that it runs with.
+    /// Every item of a route with a kit that it runs with but how warm oil gets, which is never a
+    /// stop.
     fn items(&self, route: RouteId, kit: &Kit, run: &Run) -> Vec<Item> {
-        let heat = heat_at_job(route, self.hookup(kit));
         let look = Look {
             route,
             machine: self.machine,
@@ -192,7 +191,7 @@ impl Seen<'_> {
             settings: &self.case.settings,
             kit,
             run: Some(run),
-            heat: heat.as_ref(),
+            heat: None,
         };
         look.items()
     }
