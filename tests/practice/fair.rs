@@ -68,6 +68,29 @@ fn ten_thousand_cases_of_the_demo_yard_are_fair() {
         let count = counts.get(&what).copied().unwrap_or(0);
         assert!(count * 20 >= CASES, "{what}: {count} of {CASES}");
     }
+    // Nor is an answer so rare that it may be left out of account.
+    let limits = [
+        Limit::Engine,
+        Limit::ShaftRating,
+        Limit::Flow,
+        Limit::Pressure,
+        Limit::Implement,
+    ];
+    let limits = limits.map(|limit| format!("limit: {}", limit.word()));
+    let fits = Fits::ALL.iter().map(|fits| format!("fit: {}", fits.word()));
+    let flaws = [
+        Claim::HydraulicPower,
+        Claim::EnginePower,
+        Claim::Steering,
+        Claim::PtoPower,
+    ];
+    let flaws = flaws.map(|flaw| format!("sheet: {}", flaw.word()));
+    let changes = ["flow", "relief", "engine speed"].map(|change| format!("wanted: {change}"));
+    let answers = limits.into_iter().chain(fits).chain(flaws).chain(changes);
+    for what in answers.chain(["sheet: nothing".into()]) {
+        let count = counts.get(&what).copied().unwrap_or(0);
+        assert!(count * 20 * 6 >= CASES, "{what}: {count} of {CASES}");
+    }
     // Every wrong idea can be shown.
     for idea in Misconception::ALL {
         let what = format!("shows {}", idea.word());

@@ -117,8 +117,8 @@ impl Look {
 pub(super) fn draw(scene: &Scene<'_>, chance: &mut Chance, aim: Option<u32>) -> Option<Asked> {
     let routes = chance.shuffled(scene.running());
     let wishes = chance.shuffled(Wish::ALL.to_vec());
-    let by_oil = routes.into_iter().filter(|(route, _)| route.needs_oil());
-    by_oil.into_iter().find_map(|(route, kit)| {
+    let mut by_oil = routes.into_iter().filter(|(route, _)| route.needs_oil());
+    by_oil.find_map(|(route, kit)| {
         let now = scene.run(route, kit)?;
         let looks: Vec<_> = changes(scene, route, kit)
             .into_iter()
