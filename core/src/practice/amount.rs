@@ -16,10 +16,10 @@ use crate::spread::Spread;
 use crate::stage::Stage;
 
 /// The most that high may be of low, so that a guess can be judged: this project's judgement.
-pub const WIDEST: f64 = 1.4;
+const WIDEST: f64 = 1.7;
 /// How far beyond low and high a trap must lie, as a part of the likely value: this project's
 /// judgement.
-pub const CLEAR: f64 = 0.05;
+const CLEAR: f64 = 0.05;
 
 /// Half of the time oil is looked for first, else a shaft.
 pub(super) fn draw(scene: &Scene<'_>, chance: &mut Chance, aim: Option<u32>) -> Option<Asked> {
@@ -70,45 +70,42 @@ fn traps(scene: &Scene<'_>, route: RouteId, kit: &Kit, run: &Run) -> Vec<Trap> {
     let Some((relief, flow)) = pump(&run.ledger) else {
         return Vec::new();
     };
-    let likely = |scene: &Scene<'_>, kit: &Kit| Some(scene.likely(route, kit)?.delivers());
-    let engine = [
+    let mut traps = Vec::new();
+    let mut add = |misconception, gives: Option<Power>| {
+        traps.extend(gives.map(|gives| Trap {
+            misconception,
+            gives,
+        }));
+    };
+    let arrives = |scene: &Scene<'_>, kit: &Kit| Some(scene.likely(route, kit)?.delivers());
+    for power in [
         run.ledger.available,
         scene.engine_at_its_speed(),
         scene.engine_at_rated(),
-    ];
-    let ignores_losses = [
-        // P = Q·p
-        Some(hydraulic_power(relief, flow)),
-        likely(scene, &with_free_return(kit)),
-        likely(scene, &with_free_lines(kit)),
-    ];
-    let adds_flows = added(scene, route).map_or([None; 2], |added| {
-        let all = Scene {
-            settings: with_added(scene, added),
-            ..*scene
-        };
-        [
-            // P = (Q + Q_added)·p
-            Some(hydraulic_power(relief, flow + added)),
-            likely(&all, kit),
-        ]
-    });
+    ] {
+        add(Misconception::EngineAsHydraulic, Some(power));
+    }
+    if let Some(added) = added(scene, route) {
+        // P = (Q + Q_added)·p
+        let on_paper = hydraulic_power(relief, flow + added);
+        let settings = with_added(scene, added);
+        let with_losses = arrives(&Scene { settings, ..*scene }, kit);
+        add(Misconception::AddsFlows, Some(on_paper));
+        add(Misconception::AddsFlows, with_losses);
+    }
+    // P = Q·p
+    let on_paper = hydraulic_power(relief, flow);
+    add(Misconception::ForgetsReturn, Some(on_paper));
+    for kit in [with_free_return(kit), with_free_lines(kit)] {
+        add(Misconception::ForgetsReturn, arrives(scene, &kit));
+    }
     let rotor = &scene.implement.rotor;
-    let is_slow = run.rotor < rotor.lowest && run.rotor > AngularSpeed::ZERO;
-    // P = T·ω_r, T = P/ω
-    let at_speed = is_slow.then(|| run.delivered.likely * (rotor.rated / run.rotor));
-    let of = |misconception, gives: Option<Power>| {
-        gives.map(|gives| Trap {
-            misconception,
-            gives,
-        })
-    };
-    let engine = engine.map(|gives| of(Misconception::EngineAsHydraulic, Some(gives)));
-    let adds_flows = adds_flows.map(|gives| of(Misconception::AddsFlows, gives));
-    let ignores_losses = ignores_losses.map(|gives| of(Misconception::ForgetsReturn, gives));
-    let at_speed = of(Misconception::IgnoresSpeed, at_speed);
-    let all = engine.into_iter().chain(adds_flows).chain(ignores_losses);
-    all.chain([at_speed]).flatten().collect()
+    if run.rotor < rotor.lowest && run.rotor > AngularSpeed::ZERO {
+        // P = T·ω_r, T = P/ω
+        let at_speed = run.delivered.likely * (rotor.rated / run.rotor);
+        add(Misconception::IgnoresSpeed, Some(at_speed));
+    }
+    traps
 }
 
 /// Relief pressure, and the flow that is left for the implement.

@@ -30,10 +30,13 @@ pub fn draw(yard: &Yard, draw: Draw) -> Option<Case> {
     let aimed = pairs.iter().take(AIMED).map(|pair| (pair, Some(aim)));
     let any = pairs.iter().map(|pair| (pair, None));
     aimed.chain(any).find_map(|((machine, implement), aim)| {
-        // A pair that isn't fair as it's turned may be as it stands.
+        let own = Settings::default();
         let turned = turned(draw.kind, machine, &mut chance);
-        [turned, Settings::default()]
+        // A pair that isn't fair as it's turned may be as it stands.
+        let as_it_stands = (turned != own).then_some(own);
+        [turned]
             .into_iter()
+            .chain(as_it_stands)
             .find_map(|settings| {
                 let scene = Scene {
                     machine,

@@ -9,7 +9,7 @@ use crate::fit::{Check, Item, Judgement, Look, gravest, missing};
 use crate::kit::Kit;
 use crate::route::RouteId;
 use crate::route::part::NoFit;
-use crate::thermal::heat_at_job;
+use crate::thermal::{Heat, heat_at_job};
 
 /// A route with a kit of which it's sure whether they fit; so as is aimed at, where that is.
 pub(super) fn draw(scene: &Scene<'_>, chance: &mut Chance, aim: Option<u32>) -> Option<Asked> {
@@ -17,7 +17,8 @@ pub(super) fn draw(scene: &Scene<'_>, chance: &mut Chance, aim: Option<u32>) -> 
     let ways = kits.flat_map(|kit| kit.routes.iter().map(move |route| (*route, kit)));
     let ways = chance.shuffled(ways.collect());
     let (route, kit) = ways.into_iter().find(|(route, kit)| {
-        let items = items(scene, *route, kit);
+        // How warm oil gets is never a stop nor a question.
+        let items = items(scene, *route, kit, None);
         let fits = fits(&items);
         let aimed = |aim| Fits::ALL.get(aim as usize % Fits::ALL.len()) == Some(&fits);
         items.iter().all(is_fair) && aim.is_none_or(aimed)
@@ -41,7 +42,8 @@ fn is_fair(item: &Item) -> bool {
 }
 
 pub(super) fn truth(scene: &Scene<'_>, route: RouteId, kit: &Kit) -> Truth {
-    let items = items(scene, route, kit);
+    let heat = heat_at_job(route, scene.hookup(kit));
+    let items = items(scene, route, kit, heat.as_ref());
     Truth::Fit {
         fits: fits(&items),
         items,
@@ -56,15 +58,14 @@ fn fits(items: &[Item]) -> Fits {
     }
 }
 
-fn items(scene: &Scene<'_>, route: RouteId, kit: &Kit) -> Vec<Item> {
+fn items(scene: &Scene<'_>, route: RouteId, kit: &Kit, heat: Option<&Heat>) -> Vec<Item> {
     let outcome = scene.with(route, kit);
     let Outcome::Runs(run) = &outcome else {
         return missing(&outcome);
     };
-    let heat = heat_at_job(route, scene.hookup(kit));
     Look {
         run: Some(run),
-        heat: heat.as_ref(),
+        heat,
         ..Look::before(route, scene.hookup(kit), kit)
     }
     .items()

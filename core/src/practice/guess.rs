@@ -81,39 +81,48 @@ fn place((order, cant): Ranked<'_>, route: RouteId) -> Option<usize> {
     place.or_else(|| cant.contains(&route).then_some(order.len()))
 }
 
-/// Near is the part of all pairs of routes that stand in the right order.
+/// Near is the part that is right of all pairs of routes, which brings more, and of all routes,
+/// whether they can be hooked up.
 fn judge_order(truth: Ranked<'_>, guess: Ranked<'_>) -> Judged {
     let routes: Vec<_> = truth.0.iter().chain(truth.1).copied().collect();
-    let said = guess.0.len() + guess.1.len();
-    let (mut pairs, mut right) = (0_u32, 0_u32);
+    if guess.0.len() + guess.1.len() != routes.len() {
+        return Judged::wrong(0.0, None);
+    }
+    let (mut said, mut right) = (0_u32, 0_u32);
+    let mut count = |is_right| {
+        said += 1;
+        right += u32::from(is_right);
+    };
     let mut misconception = None;
     for (after, one) in routes.iter().enumerate() {
+        let can = |it: Ranked<'_>, route| it.0.contains(route);
+        count(can(truth, one) == can(guess, one) && place(guess, *one).is_some());
         for other in routes.iter().skip(after + 1) {
             let order = |it: Ranked<'_>| Some(place(it, *one)?.cmp(&place(it, *other)?));
-            let (is, said) = (order(truth), order(guess));
-            pairs += 1;
-            right += u32::from(is == said);
-            // Both can be hooked up, and oil is said to bring more than a shaft that brings more.
-            if truth.0.contains(other)
-                && said.is_some_and(|said| said.is_gt())
-                && !one.needs_oil()
-                && other.needs_oil()
-                && guess.0.contains(one)
-            {
+            count(order(truth) == order(guess));
+            // Oil is said to bring more than a shaft that brings more.
+            let both_can = [truth, guess]
+                .iter()
+                .all(|it| can(*it, one) && can(*it, other));
+            if both_can && order(truth) != order(guess) && !one.needs_oil() && other.needs_oil() {
                 misconception = Some(Misconception::EngineAsHydraulic);
             }
         }
     }
-    if right == pairs && said == routes.len() {
+    if right == said {
         return Judged::RIGHT;
     }
-    Judged::wrong(f64::from(right) / f64::from(pairs.max(1)), misconception)
+    Judged::wrong(f64::from(right) / f64::from(said), misconception)
 }
 
-/// Right from low to high; near falls with the ratio to the nearer of the two, to nothing at
+/// Half of the last digit that powers are shown with, kW.
+const SHOWN: f64 = 0.05;
+
+/// Right from low to high as they are shown; near falls with the ratio to the nearer of the two, to nothing at
 /// [`FAR`] times.
 fn judge_power(delivered: Spread<Power>, traps: &[Trap], guess: Power) -> Judged {
-    if guess >= delivered.low && guess <= delivered.high {
+    let rounding = Power::kilowatts(SHOWN);
+    if guess >= delivered.low - rounding && guess <= delivered.high + rounding {
         return Judged::RIGHT;
     }
     let times = (guess / delivered.high).max(delivered.low / guess);

@@ -27,13 +27,9 @@ const BEYOND: f64 = 1.05;
 pub(super) fn draw(scene: &Scene<'_>, chance: &mut Chance, aim: Option<u32>) -> Option<Asked> {
     let circuit = scene.settings.own_circuit(scene.machine)?;
     let choices = choices(scene.machine, circuit);
+    let aimed = |aim: u32| FLAWS.get(aim as usize % FLAWS.len()).copied();
     let flaws = match aim {
-        Some(aim) => FLAWS
-            .into_iter()
-            .cycle()
-            .skip(aim as usize % FLAWS.len())
-            .take(1)
-            .collect(),
+        Some(aim) => aimed(aim).into_iter().collect(),
         None => chance.shuffled(FLAWS.to_vec()),
     };
     let honest = honest(scene.machine, circuit);

@@ -59,8 +59,8 @@ impl Change {
     }
 }
 
-/// Kinds of changes.
-const KINDS: u32 = 4;
+/// Kinds of changes to aim at, in the order of their places: hoses alone hardly ever do it.
+const AIMS: u32 = 3;
 
 fn flow_of(route: RouteId) -> Control {
     if route == RouteId::PumpPack {
@@ -117,8 +117,8 @@ impl Look {
 pub(super) fn draw(scene: &Scene<'_>, chance: &mut Chance, aim: Option<u32>) -> Option<Asked> {
     let routes = chance.shuffled(scene.running());
     let wishes = chance.shuffled(Wish::ALL.to_vec());
-    let by_oil = routes.into_iter().filter(|(route, _)| route.needs_oil());
-    by_oil.into_iter().find_map(|(route, kit)| {
+    let mut by_oil = routes.into_iter().filter(|(route, _)| route.needs_oil());
+    by_oil.find_map(|(route, kit)| {
         let now = scene.run(route, kit)?;
         let looks: Vec<_> = changes(scene, route, kit)
             .into_iter()
@@ -153,7 +153,7 @@ fn choices(
         return None;
     }
     let ratio = wished.begins_at();
-    let aimed = |look: &&Look| aim.is_none_or(|aim| look.change.place().0 == aim % KINDS);
+    let aimed = |look: &&Look| aim.is_none_or(|aim| look.change.place().0 == aim % AIMS);
     let does = looks.iter().filter(|it| it.does(ratio)).find(aimed)?;
     let slow = now.rotor < scene.implement.rotor.lowest;
     let is_bait = |it: &&Look| {
