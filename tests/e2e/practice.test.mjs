@@ -22,6 +22,9 @@ async function another(page, url = pageUrl) {
   return { page: other, practising: new Practising(other), close: () => context.close() };
 }
 
+/** Waits until the focus is where it should be: it follows the next drawing of the page. */
+const focused = (page, id) => page.tab.waitForFunction((id) => document.activeElement?.id === id, id);
+
 const lines = (texts) => texts.map(plain).map((it) => it.trim()).filter((it) => it !== '');
 
 /** What only those may know who have answered a case: from its outcome, and from the pair itself. */
@@ -135,7 +138,7 @@ flow('the first step of an example is left to the learner, and shown when asked 
   await page.part('show-first').click();
   await page.part('show-first').waitFor({ state: 'detached' });
   assert.doesNotMatch(await first.innerText(), /yours/);
-  assert.equal(await page.tab.evaluate(() => document.activeElement.id), 'practice-example');
+  await focused(page, 'practice-example');
   await other.close();
 });
 
@@ -190,7 +193,7 @@ flow('an answer is taken only with a guess and how sure one is', {}, async (page
   assert.equal(await page.part('outcome').count(), 0);
   await practising.sure('fairly');
   await practising.commit();
-  assert.equal(await page.tab.evaluate(() => document.activeElement.id), 'practice-result');
+  await focused(page, 'practice-result');
   assert.match(await page.text('outcome'), /You said/);
 });
 
@@ -203,6 +206,20 @@ flow('the same number is the same case', {}, async (page) => {
   assert.notEqual(await page.text('case'), first);
   await practising.find('amount', 1234);
   assert.equal(await page.text('case'), first);
+});
+
+flow('every route tells why it stands where it does', {}, async (page) => {
+  const practising = new Practising(page);
+  await practising.open('alone');
+  let apart = 0;
+  for (let seed = 20; seed < 30; seed += 1) {
+    await practising.find('route', seed);
+    await practising.giveUp();
+    const rows = page.part('truth-routes').locator('tbody tr');
+    for (const row of await rows.all()) assert.ok((await row.locator('td').last().innerText()).length > 10, String(seed));
+    apart += await rows.filter({ has: page.tab.getByRole('rowheader', { name: /^no fit/ }) }).count();
+  }
+  assert.ok(apart > 0);
 });
 
 flow('a case goes on to the pair as it is set there, and comes back', {}, async (page) => {
@@ -309,8 +326,9 @@ flow('a group’s powers make a spread', {}, async (page) => {
   await page.part('group-spread').getByText('2 voices').waitFor();
   // The last kind stays: a set without any would be none.
   await page.part('show-close').click();
-  await page.part('set-amount').uncheck();
+  await page.part('set-amount').click();
   await page.part('group-told').getByText('one kind').waitFor();
+  assert.ok(await page.part('set-amount').isChecked());
 });
 
 flow('before a group everything is a twentieth of the screen’s height', { viewport: { width: 1920, height: 1080 } }, async (page) => {
@@ -399,7 +417,7 @@ flow('the record survives a reload, is saved and is erased when asked twice', {}
   await page.part('erase-no').click();
   assert.ok((await record(page)) !== null);
   await page.part('erase-record').click();
-  assert.equal(await page.tab.evaluate(() => document.activeElement.id), 'erase-question');
+  await focused(page, 'erase-question');
   await page.part('erase-yes').click();
   await idea.getByText('not met yet').waitFor();
   assert.equal(await record(page), null);
@@ -476,7 +494,7 @@ flow('the power is followed stage by stage, a guess first, to three ideas', {}, 
   await page.part('walk-slider').fill('80');
   await page.part('walk-say').click();
   await page.part('walk-result').waitFor();
-  assert.equal(await page.tab.evaluate(() => document.activeElement.id), 'walk-result');
+  await focused(page, 'walk-result');
   const told = await page.text('walk-result');
   assert.match(told, /You said .* It passes on .* and loses/);
   // Any figure can be turned, and the truth follows.
@@ -518,15 +536,15 @@ flow('a case is answered by keys alone', {}, async (page) => {
   await byKeys.type(page, 'find-number', '5');
   await byKeys.press(page, 'find-case');
   await page.part('choices').waitFor();
-  assert.equal(await page.tab.evaluate(() => document.activeElement.id), 'practice-case');
+  await focused(page, 'practice-case');
   await byKeys.pick(page, 'choices', 'choice-1');
   await byKeys.pick(page, 'sure-of-it', 'fairly');
   await byKeys.press(page, 'commit');
   await page.part('outcome').waitFor();
-  assert.equal(await page.tab.evaluate(() => document.activeElement.id), 'practice-result');
+  await focused(page, 'practice-result');
   await byKeys.press(page, 'next-same');
   await page.part('answer-form').waitFor();
-  assert.equal(await page.tab.evaluate(() => document.activeElement.id), 'practice-case');
+  await focused(page, 'practice-case');
 });
 
 flow('routes are put in order by keys alone', {}, async (page) => {
@@ -538,12 +556,11 @@ flow('routes are put in order by keys alone', {}, async (page) => {
   await byKeys.press(page, `down-${first}`);
   assert.deepEqual(await order(), [second, first, ...rest]);
   await page.part('practice-told').getByText('place 2').waitFor();
-  const focused = () => page.tab.evaluate(() => document.activeElement.dataset.testid);
-  await page.tab.waitForFunction((route) => document.activeElement?.dataset?.testid?.endsWith(route), first);
-  assert.match(await focused(), /^(up|down)-/);
+  await page.tab.waitForFunction(
+    (route) => ['up', 'down'].some((way) => document.activeElement?.id === `${way}-${route}`), first);
   await byKeys.press(page, `cant-${first}`);
   assert.deepEqual(await order(), [second, ...rest]);
-  await page.tab.waitForFunction((route) => document.activeElement?.dataset?.testid === `can-${route}`, first);
+  await focused(page, `can-${first}`);
   await page.tab.keyboard.press('Enter');
   assert.deepEqual(await order(), [second, ...rest, first]);
 });

@@ -3,7 +3,10 @@
 use crate::model::Model;
 use crate::text::practice::case::{Scene, route_and_kit};
 use farend_core::compare::{Outcome, Run, evaluate};
-use farend_core::practice::{Answer, Case, Draw, draw, reveal};
+use farend_core::fit::{Item, Judgement, Look};
+use farend_core::practice::{Answer, Case, Draw, Truth, draw, reveal};
+use farend_core::route::RouteId;
+use farend_core::route::part::Hookup;
 use farend_core::yard::Yard;
 use leptos::prelude::*;
 
@@ -18,6 +21,8 @@ pub struct Worked {
     pub answer: Answer,
     /// The route that it asks about, where it runs with the kit that it asks about.
     pub run: Option<Run>,
+    /// Routes that run and yet can't be hooked up, with what stops them.
+    pub stops: Vec<(RouteId, Vec<Item>)>,
 }
 
 /// What a case is about; `None` where the yard doesn't have it.
@@ -50,12 +55,34 @@ pub fn run(scene: &Scene, case: &Case) -> Option<Run> {
 /// Works a case out.
 pub fn worked(yard: &Yard, case: &Case) -> Option<Worked> {
     let scene = scene(yard, case)?;
+    let answer = reveal(yard, case)?;
     Some(Worked {
-        answer: reveal(yard, case)?,
         run: run(&scene, case),
+        stops: stops(yard, &scene, case, &answer),
+        answer,
         case: case.clone(),
         scene,
     })
+}
+
+/// What stops routes that run, of those that are to be put in order.
+fn stops(yard: &Yard, scene: &Scene, case: &Case, answer: &Answer) -> Vec<(RouteId, Vec<Item>)> {
+    let Truth::Route { cant, .. } = &answer.truth else {
+        return Vec::new();
+    };
+    let of = |route: &RouteId| {
+        let kit = yard.kit(&answer.comparison.route(*route)?.run()?.kit)?;
+        let pair = Hookup {
+            machine: &scene.machine,
+            implement: &scene.implement,
+            kit: Some(kit),
+            settings: &case.settings,
+        };
+        let mut items = Look::before(*route, pair, kit).items();
+        items.retain(|item| item.judgement == Judgement::Stop);
+        Some((*route, items))
+    };
+    cant.iter().filter_map(of).collect()
 }
 
 /// A case on the desk. Its answer is worked out only once it's open.

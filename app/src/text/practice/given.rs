@@ -182,9 +182,15 @@ impl Given<'_> {
         let mut facts = vec![self.engine()];
         facts.extend(self.ptos());
         facts.extend(self.own_circuit());
-        facts.extend(self.shafts());
-        facts.extend(self.motor());
+        let places = [Place::Rear, Place::Front].map(place);
+        let shafts = self.shafts();
+        facts.extend(places.map(|name| {
+            let found = shafts.iter().find(|(of, _)| *of == name);
+            found.cloned().unwrap_or((name, NONE.to_owned()))
+        }));
+        facts.push(self.motor().unwrap_or(("Motor", NONE.to_owned())));
         facts.push(self.rotor());
+        facts.extend(self.carrying());
         facts
     }
 
@@ -225,6 +231,11 @@ impl Given<'_> {
 
     fn of_sheet(&self, sheet: &Sheet) -> Vec<Fact> {
         let power = |power| number::power(power, self.units);
+        let rating = sheet.rating.map(|it| claims::rating(it).to_lowercase());
+        let engine = sheet.engine.map(|it| match &rating {
+            Some(rating) => format!("{} {rating}", power(it)),
+            None => power(it),
+        });
         let said = [
             (
                 SheetFigure::Flow,
@@ -243,11 +254,7 @@ impl Given<'_> {
                 SheetFigure::EngineSpeed,
                 sheet.engine_speed.map(|it| self.shown(Quantity::Speed(it))),
             ),
-            (SheetFigure::Engine, sheet.engine.map(power)),
-            (
-                SheetFigure::Rating,
-                sheet.rating.map(|it| claims::rating(it).to_owned()),
-            ),
+            (SheetFigure::Engine, engine),
             (SheetFigure::Pto, sheet.pto.map(power)),
         ];
         let said = said.into_iter().filter_map(|(name, what)| {

@@ -10,7 +10,7 @@ use farend_core::units::Quantity;
 impl Given<'_> {
     /// Both sides of all that must fit.
     pub(super) fn of_fit(&self, route: RouteId) -> Vec<Fact> {
-        let (machine, implement) = (&self.scene.machine, &self.scene.implement);
+        let machine = &self.scene.machine;
         let parts = route.parts();
         let mut facts = self.kit();
         let pto = match parts.contains(&Part::MidPto) {
@@ -30,7 +30,8 @@ impl Given<'_> {
                 },
             );
             facts.push(("PTO", what));
-            facts.extend(self.scene.kit.as_ref().map(|kit| self.kit_shaft(kit)));
+            let kit = self.scene.kit.as_ref();
+            facts.extend(kit.map(|kit| kit_shaft(kit, route)));
         }
         if route.needs_oil() {
             facts.extend(self.own_circuit().into_iter().filter(|_| !route.has_pto()));
@@ -43,38 +44,31 @@ impl Given<'_> {
         } else {
             facts.extend(self.inputs());
         }
-        let hitch = machine.hitch.and_then(|hitch| hitch.category);
-        facts.push((
-            "Hitch",
-            format!(
-                "machine {}, implement {}",
-                fit::category(hitch),
-                fit::category(implement.mount.category)
-            ),
-        ));
-        facts.push((
-            "Weight",
-            implement.mass.map_or_else(
-                || "not known".to_owned(),
-                |it| self.shown(Quantity::Mass(it)),
-            ),
-        ));
-        facts.extend(self.lifts());
+        facts.extend(self.carrying());
         facts
     }
 
-    fn kit_shaft(&self, kit: &Kit) -> Fact {
-        let turned = match kit.shaft.reverses {
-            Some(true) => ", turns the direction round",
-            Some(false) => ", keeps the direction",
-            None => "",
-        };
-        let what = format!(
-            "suits a PTO of {} and an input of {}{turned}",
-            fit::shaft_type(kit.shaft.pto_end),
-            fit::shaft_type(kit.shaft.far_end)
+    /// Hitch, weight and what can be lifted.
+    pub(super) fn carrying(&self) -> Vec<Fact> {
+        let (machine, implement) = (&self.scene.machine, &self.scene.implement);
+        let hitch = machine.hitch.and_then(|hitch| hitch.category);
+        let hitch = format!(
+            "machine {}, implement {}",
+            fit::category(hitch),
+            fit::category(implement.mount.category)
         );
-        ("Kit's shaft", what)
+        let mass = |mass| self.shown(Quantity::Mass(mass));
+        let weight = implement.mass.map_or_else(|| UNKNOWN.to_owned(), mass);
+        let rear = machine.hitch.and_then(|hitch| hitch.lift);
+        let front = machine.loader.and_then(|loader| loader.lift);
+        let lifts = [("Rear hitch lifts", rear), ("Loader lifts", front)];
+        let lifts = lifts
+            .into_iter()
+            .filter_map(|(name, lift)| Some((name, mass(lift?))));
+        [("Hitch", hitch), ("Weight", weight)]
+            .into_iter()
+            .chain(lifts)
+            .collect()
     }
 
     fn inputs(&self) -> Vec<Fact> {
@@ -94,14 +88,9 @@ impl Given<'_> {
 
     /// Couplers, case drain and the third function.
     fn oil_ends(&self, route: RouteId) -> Vec<Fact> {
-        let yes_or_no = |it: Option<bool>| match it {
-            Some(true) => "yes",
-            Some(false) => "no",
-            None => "not known",
-        };
         let size = |size| match size {
             Some(size) => self.shown(Quantity::Bore(size)),
-            None => "not known".to_owned(),
+            None => UNKNOWN.to_owned(),
         };
         let hoses = self.scene.kit.as_ref().and_then(|kit| kit.hoses.as_ref());
         let circuit = self.case.settings.own_circuit(&self.scene.machine);
@@ -116,13 +105,18 @@ impl Given<'_> {
             facts.push(("Couplers", what));
         }
         let motor = self.scene.implement.motor.as_ref();
-        let drain = format!(
-            "motor needs one: {}; machine has one: {}; hoses have one: {}",
-            yes_or_no(motor.and_then(|motor| motor.case_drain)),
-            yes_or_no(circuit.and_then(|circuit| circuit.case_drain)),
-            yes_or_no(hoses.and_then(|hoses| hoses.case_drain))
-        );
-        facts.push(("Case drain", drain));
+        let mut drain = vec![
+            ("motor needs one", motor.and_then(|it| it.case_drain)),
+            ("hoses have one", hoses.and_then(|it| it.case_drain)),
+        ];
+        if let Some(circuit) = circuit {
+            drain.push(("machine has one", circuit.case_drain));
+        }
+        let drain = drain.into_iter();
+        let drain: Vec<_> = drain
+            .map(|(what, it)| format!("{what}: {}", yes_or_no(it)))
+            .collect();
+        facts.push(("Case drain", drain.join("; ")));
         if let Some(loader) = self.scene.machine.loader {
             facts.push((
                 "Third function",
@@ -131,16 +125,31 @@ impl Given<'_> {
         }
         facts
     }
+}
 
-    fn lifts(&self) -> Vec<Fact> {
-        let lift = |lift| Some(self.shown(Quantity::Mass(lift?)));
-        let machine = &self.scene.machine;
-        let rear = machine.hitch.and_then(|hitch| lift(hitch.lift));
-        let front = machine.loader.and_then(|loader| lift(loader.lift));
-        let lifts = [("Rear hitch lifts", rear), ("Loader lifts", front)];
-        lifts
-            .into_iter()
-            .filter_map(|(name, what)| Some((name, what?)))
-            .collect()
+const UNKNOWN: &str = "not known";
+
+fn yes_or_no(it: Option<bool>) -> &'static str {
+    match it {
+        Some(true) => "yes",
+        Some(false) => "no",
+        None => UNKNOWN,
     }
+}
+
+/// What a kit's shaft suits; behind a pump there is no other end.
+fn kit_shaft(kit: &Kit, route: RouteId) -> Fact {
+    let mut what = format!("suits a PTO of {}", fit::shaft_type(kit.shaft.pto_end));
+    if !route.needs_oil() {
+        what.push_str(&format!(
+            " and an input of {}",
+            fit::shaft_type(kit.shaft.far_end)
+        ));
+        what.push_str(match kit.shaft.reverses {
+            Some(true) => ", turns the direction round",
+            Some(false) => ", keeps the direction",
+            None => "",
+        });
+    }
+    ("Kit's shaft", what)
 }

@@ -16,19 +16,21 @@ pub const NO: &str = "Keep it";
 pub const ERASED: &str = "Erased.";
 pub const EMPTY: &str = "Nothing is kept yet. It begins with your first case.";
 
-/// From which progress on it is which word: this project's judgement.
-const WORDS: [(f64, &str); 3] = [
-    (0.85, "firm: you know when you know"),
-    (0.65, "getting there"),
-    (0.0, "taking shape"),
-];
+/// Cases before which nothing is called firm: this project's judgement.
+const FIRM_AFTER: usize = 4;
+/// From which part of the way on it is which word: this project's judgement.
+const FIRM: f64 = 0.7;
+const BETWEEN: f64 = 0.3;
 
-/// How far an idea has come.
-pub fn word(progress: f64) -> &'static str {
-    let mut words = WORDS.into_iter();
-    words
-        .find(|(from, _)| progress >= *from)
-        .map_or(NOTHING, |(_, word)| word)
+/// How far an idea has come, from guessing to knowing, after so many cases.
+pub fn word(part: f64, cases: usize) -> &'static str {
+    if part >= FIRM && cases >= FIRM_AFTER {
+        "firm: you know it, and you know that you do"
+    } else if part >= BETWEEN {
+        "getting there"
+    } else {
+        "taking shape"
+    }
 }
 
 /// What lies behind the word.

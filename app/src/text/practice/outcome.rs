@@ -14,6 +14,8 @@ use farend_core::units::{Quantity, UnitSystem};
 pub const TRUTH: &str = "What is so";
 pub const STAGE_BY_STAGE: &str = "Stage by stage";
 pub const AT_ONCE: &str = "Looked at one by one";
+pub const ENGINE: &str = "the engine's power";
+pub const SAID: &str = "what you said";
 pub const YOURS: &str = "your answer";
 pub const YOUR_PLACE: &str = "You said";
 pub const ARRIVES: &str = "Arrives";

@@ -1,28 +1,48 @@
 //! An answer step by step, a line each.
 
 use super::{case, outcome};
+use crate::model::practice::desk::Worked;
 use crate::number;
-use crate::text::{claims, fit, labels, list, reasons, sentences};
+use crate::text::{claims, fit, labels, list, sentences, small};
 use farend_core::chain::Passage;
 use farend_core::claims::{Answer as Claim, Weight};
-use farend_core::compare::{Outcome, RouteResult, Run};
+use farend_core::compare::Outcome;
 use farend_core::fit::Judgement;
-use farend_core::practice::{Answer, Truth};
+use farend_core::practice::Truth;
+use farend_core::quantity::Power;
+use farend_core::route::RouteId;
 use farend_core::stage::StagePhysics;
 use farend_core::units::{Quantity, UnitSystem};
 
-/// The steps to an answer; `run` is that of the route which the case asks about.
-pub fn steps(answer: &Answer, run: Option<&Run>, units: UnitSystem) -> Vec<String> {
-    match &answer.truth {
+/// The steps to an answer.
+pub fn steps(worked: &Worked, units: UnitSystem) -> Vec<String> {
+    match &worked.answer.truth {
         Truth::Route { order, cant } => {
-            let results = order.iter().chain(cant);
-            let results = results.filter_map(|route| answer.comparison.route(*route));
-            results.map(|result| route(result, units)).collect()
+            let can = order.iter().filter_map(|of| {
+                let run = worked.answer.comparison.route(*of)?.run()?;
+                let arrives = outcome::spread(run.delivered, units);
+                let losses = sentences::losses(run, units).unwrap_or_default();
+                Some(format!(
+                    "{}: {arrives} arrive. {losses}",
+                    labels::route(*of)
+                ))
+            });
+            let cant = cant.iter().map(|of| {
+                let why = why_not(worked, *of, units);
+                format!("{} can't be hooked up. {why}", labels::route(*of))
+            });
+            can.chain(cant).collect()
         }
         Truth::Amount { .. } | Truth::Limit(_) => {
+            let run = worked.run.as_ref();
             let passages = run.into_iter().flat_map(|run| &run.ledger.passages);
+            // What loses nothing is no step.
+            let passages = passages.filter(|passage| passage.loss > Power::ZERO);
             let mut steps: Vec<_> = passages.map(|it| passage(it, units)).collect();
-            steps.extend(run.map(|run| sentences::at_the_rotor(run, units)));
+            steps.extend(run.map(|run| {
+                let arrives = sentences::at_the_rotor(run, units);
+                format!("{}: {arrives}.", labels::ROTOR)
+            }));
             steps
         }
         Truth::Sheet { weighed, .. } => {
@@ -57,9 +77,8 @@ pub fn steps(answer: &Answer, run: Option<&Run>, units: UnitSystem) -> Vec<Strin
                 )
             });
             let passes = items.iter().filter(|it| it.judgement == Judgement::Pass);
-            let passes: Vec<_> = passes
-                .map(|it| fit::name(&it.check).to_lowercase())
-                .collect();
+            let mut passes: Vec<_> = passes.map(|it| small(fit::name(&it.check))).collect();
+            passes.dedup();
             let passes = (!passes.is_empty()).then(|| format!("These fit: {}.", list(&passes)));
             lines.chain(passes).collect()
         }
@@ -78,20 +97,17 @@ pub fn steps(answer: &Answer, run: Option<&Run>, units: UnitSystem) -> Vec<Strin
     }
 }
 
-/// How a route comes out, in a line.
-fn route(result: &RouteResult, units: UnitSystem) -> String {
-    let name = labels::route(result.route);
-    match &result.outcome {
-        Outcome::Runs(run) => format!(
-            "{name}: {} arrive. {}",
-            outcome::spread(run.delivered, units),
-            sentences::losses(run, units).unwrap_or_default()
-        ),
-        Outcome::NoFit(why) => {
-            let why: Vec<_> = why.iter().map(|it| reasons::no_fit(*it, units)).collect();
-            format!("{name} can't be hooked up: {}.", why.join("; "))
-        }
+/// Why a route can't be hooked up.
+pub fn why_not(worked: &Worked, route: RouteId, units: UnitSystem) -> String {
+    let result = worked.answer.comparison.route(route);
+    if let Some(Outcome::NoFit(why)) = result.map(|result| &result.outcome) {
+        return sentences::no_fit(why, units);
     }
+    let mut stops = worked.stops.iter();
+    let items = stops.find(|(of, _)| *of == route).map(|(_, items)| items);
+    let found = items.into_iter().flatten();
+    let found: Vec<_> = found.map(|it| fit::finding(&it.check, units)).collect();
+    found.join(" ")
 }
 
 /// What a stage takes, loses and passes on, in a line.

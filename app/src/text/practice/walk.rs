@@ -16,6 +16,8 @@ pub const LEAD: &str = "The same engine by a shaft and by oil. At each stage say
     you think it passes on, then look.";
 pub const QUESTION: &str = "How much of that does it pass on?";
 pub const PASSES_ON: &str = "Passes on";
+pub const PASSED_ON: &str = "passed on";
+pub const LOST: &str = "lost";
 pub const GUESS: &str = "Show what it passes on";
 pub const MISSING: &str = "Move the slider or type a power first; a guess will do.";
 pub const POWER_ALLOWED: &str = "a power from zero up to what the stage takes.";

@@ -15,6 +15,7 @@ use farend_core::fault::Fault;
 use farend_core::practice::{Kind, Kinds, Set as CaseSet};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
+use web_sys::HtmlInputElement;
 
 /// The set, or one of its cases shown large.
 #[component]
@@ -45,20 +46,19 @@ fn Maker(sheet: RwSignal<Option<Sheet>>) -> impl IntoView {
     };
     let kind = move |kind: Kind| {
         let chosen = move || group.chosen().is_some_and(|set| set.kinds.has(kind));
-        let toggle = move |_| {
-            change(&|set| {
-                let kinds = set.kinds.toggled(kind);
-                let kinds = if kinds == Kinds::NONE {
-                    set.kinds
-                } else {
-                    kinds
-                };
-                told.set(match kinds == set.kinds {
-                    true => words::NO_KIND.to_owned(),
-                    false => String::new(),
-                });
-                CaseSet { kinds, ..set }
-            });
+        let toggle = move |event: leptos::ev::Event| {
+            let Some(set) = untrack(|| group.chosen()) else {
+                return;
+            };
+            let kinds = set.kinds.toggled(kind);
+            if kinds == Kinds::NONE {
+                told.set(words::NO_KIND.to_owned());
+                // The browser has taken the mark away by itself.
+                event_target::<HtmlInputElement>(&event).set_checked(true);
+            } else {
+                told.set(String::new());
+                group.choose(CaseSet { kinds, ..set });
+            }
         };
         view! {
             <label class="unfold">
@@ -210,7 +210,7 @@ fn OpenSet(told: RwSignal<String>) -> impl IntoView {
         }
     };
     let open = move |event: leptos::ev::Event| {
-        let input: web_sys::HtmlInputElement = event_target(&event);
+        let input: HtmlInputElement = event_target(&event);
         let Some(file) = input.files().and_then(|files| files.get(0)) else {
             return;
         };

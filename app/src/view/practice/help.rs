@@ -62,7 +62,7 @@ fn worked_out(
     first_shown: RwSignal<bool>,
     units: UnitSystem,
 ) -> impl IntoView + use<> {
-    let steps = steps::steps(&worked.answer, worked.run.as_ref(), units);
+    let steps = steps::steps(worked, units);
     let lines = steps.into_iter().enumerate().map(|(place, line)| {
         if place == 0 && hide_first {
             return view! {

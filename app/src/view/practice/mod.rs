@@ -18,6 +18,7 @@ mod walk_step;
 
 use crate::model::practice::{Part, PracticeModel};
 use crate::text::practice as text;
+use crate::view::bars::Patterns;
 use alone::AloneView;
 use group::GroupView;
 use leptos::prelude::*;
@@ -43,6 +44,7 @@ pub fn PracticeView() -> impl IntoView {
     };
     view! {
         <section class="practice">
+            <Patterns />
             <nav
                 class="views"
                 aria-label=text::PARTS

@@ -67,7 +67,7 @@ fn on_paper(yard: &Yard, case: &Case, sheet: Sheet, units: UnitSystem) -> impl I
     let scene = scene(yard, case)?;
     let answer = (sheet == Sheet::Answers).then(|| {
         let worked = worked(yard, case)?;
-        let steps = steps::steps(&worked.answer, worked.run.as_ref(), units);
+        let steps = steps::steps(&worked, units);
         Some(view! {
             <p>
                 <b>{group::ANSWER} ": " {outcome::truth(&worked.answer, units)}</b>
@@ -85,7 +85,8 @@ fn on_paper(yard: &Yard, case: &Case, sheet: Sheet, units: UnitSystem) -> impl I
         <li>
             <h2>{words::pair(&scene)} ". " {words::question(case)}</h2>
             <dl class="facts">{fact_list(given::facts(&scene, case, units))}</dl>
-            {choices.is_empty().then(|| view! { <p class="to-fill">{text::POWER} ":"</p> })}
+            {(choices.is_empty() && sheet == Sheet::Questions)
+                .then(|| view! { <p class="to-fill">{text::POWER} ":"</p> })}
             <ul class="choices-on-paper">
                 {choices.into_iter().map(|choice| view! { <li>{mark} {choice}</li> }).collect_view()}
             </ul>

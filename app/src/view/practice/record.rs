@@ -6,7 +6,7 @@ use crate::model::practice::PracticeModel;
 use crate::text::practice::{self as text, kept as words};
 use crate::view::save::hand_over;
 use farend_core::export::record::Record;
-use farend_core::practice::{Idea, progress};
+use farend_core::practice::{Answered, Confidence, Help, Idea, progress, score};
 use leptos::prelude::*;
 
 /// Identifier of the question before all is erased.
@@ -51,8 +51,9 @@ pub fn RecordView() -> impl IntoView {
 fn row(record: &Record, idea: Idea) -> impl IntoView + use<> {
     let progress = progress(record.answers(), idea);
     let cases = record.answers().iter().filter(|it| it.idea == idea).count();
-    let word = progress.map_or(words::NOTHING, words::word);
-    let width = format!("{:.0}%", progress.unwrap_or_default() * 100.0);
+    let part = progress.map(beyond_guessing);
+    let word = part.map_or(words::NOTHING, |part| words::word(part, cases));
+    let width = format!("{:.0}%", part.unwrap_or_default() * 100.0);
     view! {
         <li data-testid=format!("idea-{}", idea.word())>
             <b>{text::idea(idea)}</b>
@@ -64,6 +65,17 @@ fn row(record: &Record, idea: Idea) -> impl IntoView + use<> {
             <span class="fine">{words::behind(cases, record.help(idea))}</span>
         </li>
     }
+}
+
+/// The part of the way from what guessing brings to all that can be had.
+fn beyond_guessing(progress: f64) -> f64 {
+    let guessing = score(&Answered {
+        idea: Idea::FlowIsSpeed,
+        right: true,
+        confidence: Confidence::Guessing,
+        help: Help::AllBlank,
+    });
+    ((progress - guessing) / (1.0 - guessing)).max(0.0)
 }
 
 /// Takes the record along, or erases it.

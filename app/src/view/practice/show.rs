@@ -48,11 +48,12 @@ pub fn ShowLarge() -> impl IntoView {
                 }
             }
         >
-            <Steer close=close />
-            <p class="pair">{pair}</p>
-            <h2 id=TITLE tabindex="-1" data-testid="show-question">
+            <Steer close=close>
+                <p class="pair">{pair}</p>
+            </Steer>
+            <h1 id=TITLE tabindex="-1" data-testid="show-question">
                 {question}
-            </h2>
+            </h1>
             <dl class="facts">{facts}</dl>
             <TallyView />
             <Answer />
@@ -61,9 +62,9 @@ pub fn ShowLarge() -> impl IntoView {
     }
 }
 
-/// From case to case, and the way out.
+/// From case to case, and the way out, beside what the case is about.
 #[component]
-fn Steer(close: impl Fn() + Copy + 'static) -> impl IntoView {
+fn Steer(close: impl Fn() + Copy + 'static, children: Children) -> impl IntoView {
     let group = PracticeModel::of_page().group;
     let to = move |place: usize| {
         group.go_to(place);
@@ -72,6 +73,7 @@ fn Steer(close: impl Fn() + Copy + 'static) -> impl IntoView {
     let last = move || group.count().saturating_sub(1);
     view! {
         <div class="tools steer">
+            {children()}
             <span data-testid="show-place">
                 {move || group::place(group.place.get(), group.count())}
             </span>
@@ -107,7 +109,7 @@ fn Answer() -> impl IntoView {
         let worked = desk.answer.read();
         let worked = worked.as_ref()?;
         let units = model.units.get();
-        let steps = steps::steps(&worked.answer, worked.run.as_ref(), units);
+        let steps = steps::steps(worked, units);
         Some(view! {
             <h2 id=ANSWER tabindex="-1" data-testid="show-answer">
                 {outcome::truth(&worked.answer, units)}

@@ -6,7 +6,6 @@ use crate::text::practice::case::{self as case_words, route_and_kit};
 use crate::text::practice::{outcome as words, steps};
 use crate::text::{labels, sentences};
 use crate::view::ledger::stage_table;
-use farend_core::compare::Outcome;
 use farend_core::practice::{Guess, Tried, Truth};
 use farend_core::quantity::Power;
 use farend_core::route::RouteId;
@@ -24,7 +23,14 @@ pub fn truth(worked: &Worked, guess: Option<&Guess>, units: UnitSystem) -> impl 
                 _ => None,
             };
             let engine = worked.answer.comparison.budget.net.likely;
-            view! { {beside(*delivered, said, engine)} {stages(worked, units)} }.into_any()
+            let marks = [
+                ("arrives", labels::ARRIVES),
+                ("not-taken", words::ENGINE),
+                ("is-range", labels::SPREAD),
+                ("said", words::SAID),
+            ];
+            view! { {beside(*delivered, said, engine)} {key(&marks)} {stages(worked, units)} }
+                .into_any()
         }
         Truth::Limit(_) => stages(worked, units).into_any(),
         Truth::Sheet { flaw, .. } => {
@@ -51,7 +57,7 @@ fn stages(worked: &Worked, units: UnitSystem) -> impl IntoView + use<> {
 }
 
 fn one_by_one(worked: &Worked, units: UnitSystem) -> impl IntoView + use<> {
-    let lines = steps::steps(&worked.answer, worked.run.as_ref(), units);
+    let lines = steps::steps(worked, units);
     view! {
         <h4>{words::AT_ONCE}</h4>
         <ul class="list">
@@ -77,15 +83,21 @@ fn routes(
         _ => None,
     };
     let rows = order.iter().chain(cant).enumerate().map(|(place, route)| {
-        let result = worked.answer.comparison.route(*route);
         let is_cant = cant.contains(route);
-        let (arrives, why) = match result.map(|result| &result.outcome) {
-            Some(Outcome::Runs(run)) if !is_cant => (
+        let run = worked
+            .answer
+            .comparison
+            .route(*route)
+            .and_then(|it| it.run());
+        let (arrives, why) = match run.filter(|_| !is_cant) {
+            Some(run) => (
                 words::spread(run.delivered, units),
                 sentences::losses(run, units).unwrap_or_default(),
             ),
-            Some(Outcome::NoFit(why)) => (labels::NO_FIT.to_owned(), sentences::no_fit(why, units)),
-            _ => (labels::NO_FIT.to_owned(), String::new()),
+            None => (
+                labels::NO_FIT.to_owned(),
+                steps::why_not(worked, *route, units),
+            ),
         };
         let is = match is_cant {
             true => labels::NO_FIT.to_lowercase(),
@@ -157,7 +169,7 @@ fn changes(tried: &[Tried], guess: Option<&Guess>, units: UnitSystem) -> impl In
 }
 
 /// A power's range within the engine's, and what was said. The words stand beside it.
-pub fn beside(power: Spread<Power>, said: Option<Power>, engine: Power) -> impl IntoView {
+fn beside(power: Spread<Power>, said: Option<Power>, engine: Power) -> impl IntoView {
     let whole = said.map_or(engine, |said| said.max(engine));
     let across = move |power: Power| format!("{:.2}%", power / whole * 100.0);
     let said = said.map(|said| {
@@ -177,4 +189,23 @@ pub fn beside(power: Spread<Power>, said: Option<Power>, engine: Power) -> impl 
             {said}
         </svg>
     }
+}
+
+/// What the marks of a picture stand for.
+pub fn key(marks: &[(&'static str, &'static str)]) -> impl IntoView + use<> {
+    let entry = |(class, text): &(&'static str, &'static str)| {
+        let mark = match *class {
+            "said" => view! { <line class="said" x1="50%" x2="50%" y1="0" y2="100%" /> }.into_any(),
+            class => view! { <rect class=class width="100%" height="100%" /> }.into_any(),
+        };
+        view! {
+            <li>
+                <svg class="swatch" aria-hidden="true" focusable="false">
+                    {mark}
+                </svg>
+                <span>{*text}</span>
+            </li>
+        }
+    };
+    view! { <ul class="key">{marks.iter().map(entry).collect_view()}</ul> }
 }

@@ -1,6 +1,7 @@
 //! One stage of the way: a guess first, then what it loses, why, and what would change it.
 
 use super::answer_form::power_unit;
+use super::truth::key;
 use super::walk::OPEN;
 use crate::browser;
 use crate::model::Model;
@@ -8,7 +9,7 @@ use crate::model::practice::PracticeModel;
 use crate::model::practice::walk::Step;
 use crate::number;
 use crate::text::labels;
-use crate::text::practice::walk as words;
+use crate::text::practice::{outcome, walk as words};
 use crate::view::control::ControlRow;
 use crate::view::entry::NumberEntry;
 use crate::view::formula::formula;
@@ -248,11 +249,17 @@ fn bears_on(route: RouteId, stage: StageKind) -> Control {
 fn picture(passes: f64, said: f64, in_oil: bool) -> impl IntoView {
     let across = |part: f64| format!("{:.2}%", part * 100.0);
     let lost = if in_oil { "lost-oil" } else { "lost-shafts" };
+    let marks = [
+        ("arrives", words::PASSED_ON),
+        (lost, words::LOST),
+        ("said", outcome::SAID),
+    ];
     view! {
         <svg class="beside-bar" aria-hidden="true" focusable="false">
             <rect class="arrives" width=across(passes) y="20%" height="60%" />
             <rect class=lost x=across(passes) width=across(1.0 - passes) y="20%" height="60%" />
             <line class="said" x1=across(said) x2=across(said) y1="0" y2="100%" />
         </svg>
+        {key(&marks)}
     }
 }
