@@ -15,10 +15,12 @@ fn answered(right: bool, confidence: Confidence, help: Help) -> Answered {
     }
 }
 
+/// Help, the last answers with it, the help that follows.
+type Row = (Help, &'static [(bool, Confidence)], Help);
+
 #[test]
 fn help_fades_after_right_answers_and_comes_back_after_a_wrong_one() {
-    // Help, the last answers with it, the help that follows.
-    let table: [(Help, &[(bool, Confidence)], Help); 16] = [
+    let table: [Row; 16] = [
         (Shown, &[], Shown),
         (AllBlank, &[], AllBlank),
         (Shown, &[(true, Sure)], Shown),

@@ -53,10 +53,10 @@ impl Judged {
 
 /// How near a guess must come to what a wrong idea gives to show it, as a part of that: this
 /// project's judgement. Who reckons in the head rounds.
-pub const SHOWS: f64 = 0.03;
+const SHOWS: f64 = 0.03;
 
 /// How many times too much or too little a guess is that isn't near at all: this project's judgement.
-pub const FAR: f64 = 2.0;
+const FAR: f64 = 2.0;
 
 /// Holds a guess against the truth. A guess that doesn't belong to the question is wrong.
 pub fn judge(case: &Case, answer: &Answer, guess: &Guess) -> Judged {
@@ -118,8 +118,8 @@ fn judge_order(truth: Ranked<'_>, guess: Ranked<'_>) -> Judged {
 /// Half of the last digit that powers are shown with, kW.
 const SHOWN: f64 = 0.05;
 
-/// Right from low to high as they are shown; near falls with the ratio to the nearer of the two, to nothing at
-/// [`FAR`] times.
+/// Right from low to high as they are shown; near falls with the ratio to the nearer of the two, to
+/// nothing at [`FAR`] times.
 fn judge_power(delivered: Spread<Power>, traps: &[Trap], guess: Power) -> Judged {
     let rounding = Power::kilowatts(SHOWN);
     if guess >= delivered.low - rounding && guess <= delivered.high + rounding {

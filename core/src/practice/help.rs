@@ -41,7 +41,7 @@ const IN_A_ROW: usize = 2;
 /// How much to help with the next case of an idea, after its last answers, the newest last. Those
 /// before the help last changed don't count.
 ///
-/// Help fades forward, the first stage first: a step less after [`IN_A_ROW`] right answers that
+/// Help fades forward, the first stage first: a step less after `IN_A_ROW` right answers that
 /// weren't guessed, a step more after a wrong one. A right guess changes nothing.
 pub fn next(help: Help, last: &[Answered]) -> Help {
     let known =

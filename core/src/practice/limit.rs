@@ -81,9 +81,15 @@ fn is_sure(scene: &Scene<'_>, route: RouteId, kit: &Kit, limit: Limit) -> bool {
     };
     // The usual corners first: they are few and tell most.
     let mut usual = joined.clone();
-    usual.corners().into_iter().all(|it| holds(&joined, it))
-        && every_corner(&joined).all(|it| holds(&it, Corner::LIKELY))
+    let groups = groups(&joined);
+    groups.len() <= MOST_GROUPS
+        && usual.corners().into_iter().all(|it| holds(&joined, it))
+        && every_corner(&joined, &groups).all(|it| holds(&it, Corner::LIKELY))
 }
+
+/// More groups than this have too many corners to be looked at: no route of the six has so many,
+/// unless a kit has a dozen steps with ratings that aren't known exactly.
+const MOST_GROUPS: usize = 12;
 
 /// Figures that move together: they bear on which of two limits comes first in the same way.
 #[derive(Clone, Copy, PartialEq)]
@@ -100,8 +106,8 @@ enum Group {
     Rating(usize),
 }
 
-/// A route with its figures at each corner, groups of them moved together.
-fn every_corner(joined: &Joined) -> impl Iterator<Item = Joined> {
+/// The groups of a route's figures that aren't known exactly.
+fn groups(joined: &Joined) -> Vec<Group> {
     let mut groups = Vec::new();
     visit(&mut joined.clone(), &mut |group, _, is_open| {
         if is_open && !groups.contains(&group) {
@@ -109,7 +115,11 @@ fn every_corner(joined: &Joined) -> impl Iterator<Item = Joined> {
         }
         None
     });
-    let joined = joined.clone();
+    groups
+}
+
+/// A route with its figures at each corner, groups of them moved together.
+fn every_corner(joined: &Joined, groups: &[Group]) -> impl Iterator<Item = Joined> {
     (0..1_u32 << groups.len()).map(move |corner| {
         let mut pinned = joined.clone();
         visit(&mut pinned, &mut |group, axis, _| {

@@ -52,9 +52,9 @@ pub fn score(answer: &Answered) -> f64 {
 }
 
 /// Answers that count for progress: this project's judgement.
-pub const COUNTED: usize = 8;
+const COUNTED: usize = 8;
 
-/// The mean score of the last [`COUNTED`] answers about an idea, the newest last; `None` where there
+/// The mean score of the last `COUNTED` answers about an idea, the newest last; `None` where there
 /// are none.
 pub fn progress(answers: &[Answered], idea: Idea) -> Option<f64> {
     let of_idea = answers.iter().rev().filter(|it| it.idea == idea);
