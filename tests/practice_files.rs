@@ -53,11 +53,20 @@ fn a_set_of_no_kind_is_refused() {
 
 #[test]
 fn another_file_is_no_set() {
-    let newer = a_set().to_json().expect("JSON");
-    let newer = newer.replace("\"format_version\": 1", "\"format_version\": 2");
-    for text in ["", "[]", "{}", farend_core::yard::DEMO, &newer] {
+    for text in ["", "[]", "{}", farend_core::yard::DEMO] {
         assert!(SavedSet::from_json(text).is_err(), "{text:.40}");
     }
+}
+
+/// What else a newer file has is no fault of it.
+#[test]
+fn a_newer_set_is_only_told_to_be_newer() {
+    let text = a_set().to_json().expect("JSON");
+    let newer = "\"format_version\": 2, \"colour\": \"red\"";
+    let text = text.replace("\"format_version\": 1", newer);
+    let faults = SavedSet::from_json(&text).expect_err("a newer file");
+    assert_eq!(faults.len(), 1, "{faults:?}");
+    assert_eq!(faults[0].path, "format_version");
 }
 
 fn answered(right: bool) -> Answered {
