@@ -267,7 +267,7 @@ impl Model {
             implement: implement.as_ref()?,
             settings: &self.settings.get(),
             kit: yard.kit(&run.kit)?,
-            run,
+            run: Some(run),
             heat: running.heat.as_ref(),
         };
         let others = other_kits(&look, &yard.kits);

@@ -360,20 +360,39 @@ fn each_edit_gives_its_faults() {
         ),
         // Another version.
         (
-            &[Set("/format_version", json!(2))],
-            &[("format_version", "within", "reads version 1")],
+            &[Set("/format_version", json!(3))],
+            &[("format_version", "within", "A newer version")],
         ),
         (
             &[Set("/format_version", json!(0))],
-            &[("format_version", "within", "(0) must be 1 to 1")],
+            &[("format_version", "within", "(0) must be 1 to 2")],
         ),
         (
             &[Set("/format_version", json!("1"))],
             &[("format_version", "type", "a number")],
         ),
         (
+            &[Set("/format_version", json!(1.5))],
+            &[("format_version", "type", "a whole number")],
+        ),
+        (
             &[Remove("/format_version")],
-            &[("format_version", "required", "is missing")],
+            &[("format_version", "required", "Write 2")],
+        ),
+        // Of a newer file nothing else can be told, of one without a version all can.
+        (
+            &[
+                Set("/format_version", json!(3)),
+                Set("/machines", json!("told in another way")),
+            ],
+            &[("format_version", "within", "A newer version")],
+        ),
+        (
+            &[Remove("/format_version"), Set("/name", json!(""))],
+            &[
+                ("format_version", "required", ""),
+                ("name", "empty", "customers"),
+            ],
         ),
         // Slips of a person.
         (

@@ -5,5 +5,8 @@ mod demo;
 mod every_field;
 mod format;
 mod full;
+mod golden;
 mod hand_written;
+mod included;
+mod schema;
 mod unreadable;

@@ -278,6 +278,7 @@ fn check_uncertain(
         report.add(path, found, rule, hint);
     }
     if let Some(source) = group.get("source")
+        && !source.is_null()
         && !source
             .as_str()
             .is_some_and(|key| Source::WORDS.contains(&key))

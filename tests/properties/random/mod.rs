@@ -18,6 +18,7 @@ pub use settings::{Turned, settings};
 use farend_core::route::RouteId;
 use farend_core::source::Source;
 use farend_core::yard::entry::{UncertainEntry, YardEntry};
+use farend_core::yard::rules::FORMAT_VERSION;
 use libm::pow;
 use proptest::option;
 use proptest::prelude::*;
@@ -44,7 +45,7 @@ pub fn yard() -> BoxedStrategy<YardEntry> {
             |(tractor, skid_steer, implements, mut kits, further, invented, hour_price)| {
                 kits.push(further);
                 YardEntry {
-                    format_version: 1,
+                    format_version: FORMAT_VERSION,
                     name: "A yard".to_owned(),
                     place: invented.map(|_| "Nowhere".to_owned()),
                     invented,
