@@ -1,6 +1,7 @@
 //! What is stored, and what derives from it.
 
 mod money;
+pub mod table;
 pub mod work;
 
 use crate::text::advice;
@@ -24,9 +25,11 @@ use farend_core::state::{LinkFault, State, View};
 use farend_core::survey::{Asked, Survey};
 use farend_core::thermal::Heat;
 use farend_core::units::{Quantity, UnitSystem};
+use farend_core::yard::table::List;
 use farend_core::yard::{DEMO, Yard};
 use leptos::prelude::*;
 use std::sync::Arc;
+use table::TableFile;
 
 /// Something that the user must be told, until they have read it.
 #[derive(Clone, Debug, PartialEq)]
@@ -44,6 +47,23 @@ pub enum Notice {
     OpenedYard(String),
     /// A saved comparison was taken over.
     OpenedComparison(String),
+    /// A table was taken over: so many entries are new, changed, unchanged and gone.
+    TookTable {
+        /// Its name.
+        file: String,
+        /// The list that it's of.
+        list: List,
+        /// Entries that the list didn't have.
+        new: usize,
+        /// Entries that say something else now.
+        changed: usize,
+        /// Entries that say the same.
+        unchanged: usize,
+        /// Entries that the list doesn't have any more.
+        removed: usize,
+    },
+    /// Several files were picked or dropped at once.
+    SeveralFiles(u32),
     /// A link couldn't be read.
     BadLink(LinkFault),
     /// A link names a machine or an implement that this yard doesn't have.
@@ -60,7 +80,7 @@ pub enum Notice {
     NoLedger(RouteId),
 }
 
-/// The page's data. `yard`, `state` and `notice` are stored; the rest derives from them.
+/// The page's data. `yard`, `state`, `notice` and `table` are stored; the rest derives from them.
 #[derive(Clone, Copy)]
 pub struct Model {
     /// The yard that is open.
@@ -69,6 +89,8 @@ pub struct Model {
     pub state: RwSignal<State>,
     /// What the user must be told.
     pub notice: RwSignal<Option<Notice>>,
+    /// The table that may be taken over.
+    pub table: RwSignal<Option<TableFile>>,
     /// Whether the page to take home is shown.
     pub taking_home: RwSignal<bool>,
     /// The machine chosen.
@@ -138,6 +160,7 @@ impl Model {
             yard,
             state,
             notice: RwSignal::new(notice),
+            table: RwSignal::new(None),
             taking_home: RwSignal::new(false),
             machine,
             implement,
@@ -305,8 +328,11 @@ impl Model {
     }
 
     /// Takes over a yard file or a saved comparison, or says all that is wrong with it and leaves
-    /// everything as it was.
+    /// everything as it was. Of a table it shows what that would change.
     pub fn open_file(self, file: String, text: &str) {
+        if TableFile::is_one(&file) {
+            return self.open_table(file, text);
+        }
         match open(text) {
             Err(faults) => self.notice.set(Some(Notice::BadFile { file, faults })),
             Ok(Opened {

@@ -12,6 +12,7 @@ pub mod notices;
 pub mod reasons;
 pub mod sentences;
 pub mod sheet;
+pub mod tables_in;
 pub mod wanted;
 
 /// Joins with commas and a last "and".

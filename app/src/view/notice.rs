@@ -5,13 +5,19 @@ use crate::text::{labels, notices};
 use farend_core::fault::Fault;
 use leptos::prelude::*;
 
+/// Identifier of what closes it.
+pub const CLOSE: &str = "close-notice";
+
 /// The notice, until it is closed.
 #[component]
 pub fn NoticeBox() -> impl IntoView {
     let model = Model::of_page();
     let body = move |notice: &Notice| {
         let (sentence, faults) = notices::notice(notice);
-        let good = matches!(notice, Notice::OpenedYard(_) | Notice::OpenedComparison(_));
+        let good = matches!(
+            notice,
+            Notice::OpenedYard(_) | Notice::OpenedComparison(_) | Notice::TookTable { .. }
+        );
         view! {
             <div class="notice" class:good=good data-testid="notice">
                 <p>{sentence}</p>
@@ -22,6 +28,7 @@ pub fn NoticeBox() -> impl IntoView {
                     })}
                 <button
                     type="button"
+                    id=CLOSE
                     data-testid="close-notice"
                     on:click=move |_| model.notice.set(None)
                 >

@@ -10,6 +10,8 @@ use super::grid::GridView;
 use super::header::Header;
 use super::ledger::LedgerView;
 use super::notice::NoticeBox;
+use super::opening::DropHint;
+use super::table_in::TableIn;
 use super::take_home::TakeHome;
 use super::what_if::WhatIf;
 use super::yard::YardView;
@@ -25,12 +27,14 @@ pub fn Page() -> impl IntoView {
     provide_context(model);
     link::follow(model);
     view! {
+        <DropHint />
         <TakeHome />
         <div class:covered=move || model.taking_home.get()>
             <Header />
         </div>
         <main class="page" class:covered=move || model.taking_home.get()>
             <NoticeBox />
+            <TableIn />
             {move || match model.view.get() {
                 View::Pair => view! { <Pair /> }.into_any(),
                 View::Grid => view! { <GridView /> }.into_any(),
