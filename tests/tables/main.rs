@@ -4,6 +4,7 @@ mod faults;
 mod hostile;
 mod numbers;
 mod spelling;
+mod spreadsheets;
 mod take_in;
 mod template;
 
