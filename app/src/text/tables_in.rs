@@ -4,8 +4,8 @@ use crate::model::table::Preview;
 use farend_core::yard::table::{Change, DecimalMark, Doubt, List, TakenIn};
 
 pub const DROP: &str = "Let go to open it: a yard or a comparison (JSON), or a table (CSV).";
-pub const TABLES: &str = "The yard's lists for a spreadsheet, as CSV. Changed or filled in, they open here like a \
-    yard file.";
+pub const TABLES: &str = "The yard's lists for a spreadsheet, as CSV; changed, they open here like a \
+    yard file. A template has every column and an invented row to start from.";
 pub const WHICH_LIST: &str = "It's a table of";
 pub const WHICH_HOW: &str = "What the yard has and the table doesn't";
 pub const MERGE: &str = "Stays";
@@ -34,7 +34,7 @@ pub fn save(list: List) -> String {
 
 /// What saves a template.
 pub fn template(list: List) -> String {
-    format!("Empty table: {}", of(list).to_lowercase())
+    format!("Template: {}", of(list).to_lowercase())
 }
 
 /// The name of a list's file.

@@ -103,6 +103,8 @@ fn Section(
         model.table.set(None);
         browser::focus(super::header::MENU);
     };
+    // On a wide screen the menu lies over it.
+    browser::fold(super::header::MENU);
     browser::focus(HEADING);
     view! {
         <section class="table-in" aria-labelledby=HEADING data-testid="table-in">
