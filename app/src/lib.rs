@@ -4,6 +4,7 @@
 //! that is shown derives from them; only controls, links and files change them.
 
 mod browser;
+mod grid_work;
 mod lettering;
 mod link;
 mod model;
@@ -13,9 +14,11 @@ mod segments;
 mod tables;
 mod text;
 mod view;
+mod worker;
 
 pub use model::Model;
 pub use view::page::Page;
+pub use worker::serve;
 
 /// Puts the page in the document, in place of what stood there while it loaded.
 pub fn start() {

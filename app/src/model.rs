@@ -1,5 +1,6 @@
 //! What is stored, and what derives from it.
 
+pub mod grid;
 mod money;
 pub mod table;
 pub mod work;
@@ -179,12 +180,12 @@ impl Model {
         expect_context()
     }
 
-    /// Chooses a machine. What was turned belonged to the one before.
+    /// Chooses a machine. What was turned belonged to the one before, but for the site.
     pub fn choose_machine(self, id: String) {
         self.state.update(|state| {
             state.beside = state.beside.take().filter(|beside| *beside != id);
             state.machine = id;
-            state.settings = Settings::default();
+            state.settings = state.settings.of_site();
             state.prices.machines = Default::default();
         });
         self.keep_a_running_route();
@@ -361,7 +362,7 @@ impl Model {
         self.state.update(|state| {
             if yard.machine(&state.machine).is_none() {
                 state.machine = first.machine;
-                state.settings = Settings::default();
+                state.settings = state.settings.of_site();
             }
             if yard.implement(&state.implement).is_none() {
                 state.implement = first.implement;
@@ -509,6 +510,29 @@ mod tests {
                 panic!("the faults must be told");
             };
             assert!(faults.len() > 1);
+        });
+    }
+
+    /// The demo cut off at many places, and with a letter too many in many of its keys.
+    #[test]
+    fn no_damaged_file_touches_what_is_open() {
+        let ends = DEMO.char_indices().step_by(DEMO.len() / 30);
+        let cut = ends.map(|(end, _)| DEMO[..end].to_owned());
+        let keys = DEMO.match_indices("\": ").step_by(20);
+        let misspelt = keys.map(|(end, _)| format!("{}e{}", &DEMO[..end], &DEMO[end..]));
+        let files: Vec<_> = cut.chain(misspelt).collect();
+        assert!(files.len() > 60, "{}", files.len());
+        with_model("", |model| {
+            model.open_file("own.json".to_owned(), &DEMO.replace("heron-68", "own-68"));
+            model.choose_machine("own-68".to_owned());
+            let (yard, state) = (model.yard.get(), model.state.get());
+            for file in files {
+                model.open_file("bad.json".to_owned(), &file);
+                let notice = model.notice.get();
+                assert!(matches!(notice, Some(Notice::BadFile { .. })), "{file}");
+                assert_eq!(model.yard.get(), yard);
+                assert_eq!(model.state.get(), state);
+            }
         });
     }
 

@@ -1,6 +1,10 @@
-//! The native part of `cargo xtask bench`: median times in microseconds, as JSON.
+//! The native part of `cargo xtask bench`: median times in microseconds, as JSON. With
+//! `large MACHINES IMPLEMENTS` it prints a large yard instead.
 
 use farend_bench::Work;
+use farend_bench::large::large;
+use std::env;
+use std::process::ExitCode;
 use std::time::{Duration, Instant};
 
 /// A batch takes at least this long, so that the clock's steps are nothing beside it.
@@ -17,7 +21,32 @@ const TASKS: [(&str, Task); 5] = [
     ("yard", Work::yard),
 ];
 
-fn main() {
+/// What a large yard has beside machines and implements: a few kits for each route.
+const KITS: usize = 24;
+const SEED: u64 = 1;
+
+fn main() -> ExitCode {
+    let arguments: Vec<_> = env::args().skip(1).collect();
+    let arguments: Vec<_> = arguments.iter().map(String::as_str).collect();
+    match arguments.as_slice() {
+        [] => times(),
+        ["large", machines, implements] => match (machines.parse(), implements.parse()) {
+            (Ok(machines), Ok(implements)) => {
+                println!("{}", large(machines, implements, KITS, SEED))
+            }
+            _ => return usage(),
+        },
+        _ => return usage(),
+    }
+    ExitCode::SUCCESS
+}
+
+fn usage() -> ExitCode {
+    eprintln!("farend-bench [large MACHINES IMPLEMENTS]");
+    ExitCode::from(2)
+}
+
+fn times() {
     let work = Work::new();
     let times: Vec<_> = TASKS
         .iter()

@@ -5,6 +5,7 @@
 mod choice;
 mod claims;
 mod controls;
+mod damage;
 mod every;
 mod files;
 mod fit;

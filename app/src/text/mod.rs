@@ -7,6 +7,7 @@ pub mod claims;
 pub mod columns;
 pub mod cost;
 pub mod fit;
+pub mod grid;
 pub mod labels;
 pub mod notices;
 pub mod reasons;

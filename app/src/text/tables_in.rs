@@ -58,7 +58,9 @@ pub fn summary(preview: &Preview) -> String {
         Preview::AsksList => {
             format!("Its headers suit several lists: say which it is of. {NOT_YET}")
         }
-        Preview::AsksMark => format!("Its numbers can be read in two ways: see below. {NOT_YET}"),
+        Preview::AsksMark => {
+            format!("Its numbers can be read in two ways: say which is meant. {NOT_YET}")
+        }
         Preview::Faults(faults) => {
             let number = match faults.len() {
                 1 => "one fault".to_owned(),

@@ -16,6 +16,7 @@ use super::take_home::TakeHome;
 use super::what_if::WhatIf;
 use super::yard::YardView;
 use crate::model::Model;
+use crate::model::grid::GridModel;
 use crate::{browser, link};
 use farend_core::state::View;
 use leptos::prelude::*;
@@ -25,6 +26,7 @@ use leptos::prelude::*;
 pub fn Page() -> impl IntoView {
     let model = Model::new(&browser::fragment());
     provide_context(model);
+    provide_context(GridModel::new(model));
     link::follow(model);
     view! {
         <DropHint />

@@ -60,7 +60,8 @@ impl Cell {
     }
 }
 
-fn guarded(text: &str) -> String {
+/// A text as a cell holds it: with an apostrophe in front where it would be taken for a formula.
+pub fn guarded(text: &str) -> String {
     if would_run(text) {
         format!("{GUARD}{text}")
     } else {

@@ -10,6 +10,8 @@ use crate::route::part::{Hookup, MachineAtWork};
 use crate::settings::Settings;
 use crate::standing::Standing;
 use crate::work::need_for;
+use crate::yard::Yard;
+use core::ops::Range;
 use serde::{Deserialize, Serialize};
 
 /// One route of a pair, at the likely values and before the oil has warmed up.
@@ -18,7 +20,7 @@ pub struct Cell {
     /// Place of the kit that it takes among the yard's.
     pub kit: u16,
     /// Delivered over needed.
-    pub ratio: f32,
+    pub ratio: f64,
     /// How it fares.
     pub standing: Standing,
     /// What all that must fit comes to.
@@ -29,15 +31,14 @@ pub struct Cell {
 pub type Pair = [Option<Cell>; RouteId::ALL.len()];
 
 /// The kits that serve each route, with their places among the yard's.
-#[derive(Debug)]
-pub struct Kits<'a> {
+struct Kits<'a> {
     all: &'a [Kit],
     of_routes: Vec<(RouteId, Vec<&'a Kit>)>,
 }
 
 impl<'a> Kits<'a> {
     /// All of a yard's, or only those for which nothing must be bought.
-    pub fn new(all: &'a [Kit], as_it_stands: bool) -> Self {
+    fn new(all: &'a [Kit], as_it_stands: bool) -> Self {
         let of = |route: &RouteId| {
             let kits = serving(*route, all).filter(|kit| kit.included || !as_it_stands);
             (*route, kits.collect())
@@ -55,7 +56,7 @@ impl<'a> Kits<'a> {
 }
 
 /// A machine with each of some implements. The settings must fit the machine.
-pub fn row(
+fn row(
     machine: &Machine,
     implements: &[Implement],
     kits: &Kits<'_>,
@@ -83,11 +84,36 @@ fn pair(machine: &Machine, implement: &Implement, kits: &Kits<'_>, settings: &Se
             let speed = at_speed(best.rotor(), implement);
             Some(Cell {
                 kit: kits.place(best.kit)?,
-                ratio: ratio as f32,
+                ratio,
                 standing: Standing::of(ratio).min(speed),
                 fit: gravest(&Look::before(*route, hookup, best.kit).items()),
             })
         });
     }
     pair
+}
+
+/// The rows of some of a yard's machines, with the settings of a site.
+pub fn rows(
+    yard: &Yard,
+    machines: Range<usize>,
+    settings: &Settings,
+    as_it_stands: bool,
+) -> Vec<Vec<Pair>> {
+    let kits = Kits::new(&yard.kits, as_it_stands);
+    let settings = settings.of_site();
+    let machines = yard.machines.get(machines).unwrap_or_default();
+    let row = |machine| row(machine, &yard.implements, &kits, &settings);
+    machines.iter().map(row).collect()
+}
+
+/// Rows as bytes, to be handed to another thread.
+pub fn to_bytes(rows: &[Vec<Pair>]) -> Vec<u8> {
+    // Writing plain fields to memory has no way to fail.
+    postcard::to_allocvec(rows).unwrap_or_default()
+}
+
+/// Rows from bytes; `None` where they aren't whole.
+pub fn from_bytes(bytes: &[u8]) -> Option<Vec<Vec<Pair>>> {
+    postcard::from_bytes(bytes).ok()
 }

@@ -9,6 +9,7 @@ use super::write::Entry;
 use super::{List, RowFault};
 use crate::export::csv::unguarded;
 use crate::fault::Rule;
+use crate::yard::report::Report;
 use std::collections::{HashMap, HashSet};
 
 /// What a file says, or what must be asked before it can be told.
@@ -121,10 +122,10 @@ fn headers(list: List, sheet: &Sheet) -> (Vec<Column>, Vec<RowFault>) {
     let mut seen = HashSet::new();
     for (place, header) in sheet.headers.iter().enumerate() {
         let name = unguarded(header).to_lowercase();
-        let at = |rule, hint| fault(sheet.first, shortened(header), letters(place), rule, hint);
+        let at = |rule, hint| fault(sheet.first, Report::cut(header), letters(place), rule, hint);
         match holds(list, &name) {
             _ if name.is_empty() => {}
-            None => faults.push(at(Rule::UnknownField, nearest(list, &shortened(&name)))),
+            None => faults.push(at(Rule::UnknownField, nearest(list, &Report::cut(&name)))),
             Some(_) if !seen.insert(name.clone()) => {
                 faults.push(at(Rule::Unique, "Leave one of the columns out.".to_owned()));
             }
@@ -137,11 +138,6 @@ fn headers(list: List, sheet: &Sheet) -> (Vec<Column>, Vec<RowFault>) {
         }
     }
     (columns, faults)
-}
-
-/// A header as a fault repeats it.
-fn shortened(header: &str) -> String {
-    header.chars().take(60).collect()
 }
 
 /// The letters of a column in a spreadsheet: A, B, …, Z, AA.
@@ -216,7 +212,7 @@ fn unread(sheet: &Sheet, columns: &[Column]) -> Vec<RowFault> {
     let mut faults = Vec::new();
     let mut bare = HashSet::new();
     for line in &sheet.rows {
-        for (place, cell) in Sheet::cells(line) {
+        for (place, cell) in line.filled() {
             let header = sheet
                 .headers
                 .get(place)

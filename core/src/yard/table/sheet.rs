@@ -98,7 +98,7 @@ impl Sheet {
         let mut rows = Vec::new();
         for line in lines {
             match line {
-                Ok(line) if line.cells.iter().all(|cell| cell.trim().is_empty()) => {}
+                Ok(line) if line.filled().next().is_none() => {}
                 Ok(line) => rows.push(line),
                 Err(fault) => faults.push(fault),
             }
@@ -132,10 +132,12 @@ impl Sheet {
             Err(faults)
         }
     }
+}
 
-    /// The cells of a row with the number of their column, those that aren't empty.
-    pub fn cells(line: &Line) -> impl Iterator<Item = (usize, &str)> {
-        let cells = line.cells.iter().enumerate();
+impl Line {
+    /// The cells that aren't empty, with the number of their column.
+    pub fn filled(&self) -> impl Iterator<Item = (usize, &str)> {
+        let cells = self.cells.iter().enumerate();
         cells.filter(|(_, cell)| !cell.trim().is_empty())
     }
 }
