@@ -1,5 +1,6 @@
 //! The work that `cargo xtask bench` times: the demo yard's default pair with all kits.
 
+pub mod grid;
 pub mod large;
 
 use farend_core::compare::compare;

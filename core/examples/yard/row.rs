@@ -100,7 +100,7 @@ pub fn rows<'a>(
             implement,
             settings,
             kit,
-            run,
+            run: Some(run),
             heat: None,
         };
         let delivered = run.delivered.map(Power::to_kilowatts);
