@@ -122,6 +122,13 @@ fn each_fault_names_its_row_and_column() {
             &["a;A;rear_shaft mid_shaft", "b;B;rear_shaft middle", "c;C;"],
             &[(3, "Routes", "\"middle\""), (4, "Routes", "is missing")],
         ),
+        // A group that must be there is one fault, not another for being left out.
+        (
+            List::Machines,
+            "id;name;kind;engine;engine.net_kw;engine.rated_rpm;engine.lowest_rpm",
+            &["a;A;tractor;;46;2400;1100", "b;B;tractor;no;46;2400;1100"],
+            &[(3, "engine", "other columns say something")],
+        ),
         // The same identifier twice.
         (
             List::Kits,

@@ -30,6 +30,7 @@ fn a_number_that_leaves_no_doubt_is_read_beside_any_other() {
         ("+7", 7.0),
         (" 7 ", 7.0),
         ("1,5E+03", 1500.0),
+        ("1,234E+03", 1234.0),
         ("2e2", 200.0),
         ("0", 0.0),
     ];

@@ -58,8 +58,9 @@ fn an_empty_cell_is_unknown() {
 #[test]
 fn words_and_headers_may_have_capitals_and_blanks() {
     let text = "ID; Name ;\"ROUTES \";Drive.1.Kind;drive.1.ratio;;\n\
-                kit;A kit; Rear_Shaft  turned_forward;Spur;2;;\n";
+                 kit ;A kit; Rear_Shaft  turned_forward;Spur;2;;\n";
     let read = entries(List::Kits, text, None);
+    assert_eq!(read[0]["id"], "kit");
     assert_eq!(read[0]["routes"], json!(["rear_shaft", "turned_forward"]));
     assert_eq!(read[0]["drive"][0]["kind"], "spur");
     let commas = text.replace("Rear_Shaft  ", "rear_shaft, ");

@@ -46,7 +46,7 @@ pub(super) fn value(holds: Holds, cell: &str, mark: DecimalMark) -> Value {
     }
 }
 
-/// A number of the yard file, whole where it is one.
+/// A number of the yard file, whole where it is one. `None` where it's infinite.
 fn json(number: f64) -> Option<Number> {
     // Below this every whole number is a double of its own.
     const EXACT: f64 = 9e15;

@@ -42,8 +42,8 @@ pub(super) enum Figure {
 }
 
 impl Figure {
-    /// Reads a cell. `None` where it's no number: no unit, no blank between digits, no NaN, infinity
-    /// or hexadecimal.
+    /// Reads a cell; one too large for a double is infinite. `None` where it's no number: no unit, no
+    /// blank between digits, no NaN, infinity or hexadecimal.
     pub fn read(text: &str) -> Option<Self> {
         let text = text.trim();
         let (sign, text) = match text.strip_prefix(['-', '−']) {
@@ -63,10 +63,7 @@ impl Figure {
         let value = |whole: &str, decimals: &str| {
             let whole: String = whole.chars().filter(char::is_ascii_digit).collect();
             let exponent = exponent.unwrap_or("0");
-            let number: f64 = format!("{sign}{whole}.{decimals}e{exponent}")
-                .parse()
-                .ok()?;
-            number.is_finite().then_some(number)
+            format!("{sign}{whole}.{decimals}e{exponent}").parse().ok()
         };
         let Some(last) = digits.rfind(['.', ',']) else {
             let number = is_digits(digits).then(|| value(digits, "0"))??;
