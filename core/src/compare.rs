@@ -196,7 +196,12 @@ pub(crate) fn with_best_kit<'a>(
     let mut reasons: Option<Vec<NoFit>> = None;
     for kit in kits {
         match joined(Some(kit)) {
-            // The kit that comes nearest says what is in the way.
+            // What no kit mends is all that is in the way.
+            Err(mut why) if why.iter().any(|reason| !reason.is_of_kit()) => {
+                why.retain(|reason| !reason.is_of_kit());
+                return Err(why);
+            }
+            // Else the kit that comes nearest says it.
             Err(why) => {
                 reasons = Some(match reasons {
                     Some(fewer) if fewer.len() <= why.len() => fewer,

@@ -226,6 +226,9 @@ pub struct Look<'a> {
     pub heat: Option<&'a Heat>,
 }
 
+/// As many items as most routes have.
+const MANY_ITEMS: usize = 16;
+
 impl<'a> Look<'a> {
     /// Before it's known how the route runs with a kit.
     pub fn before(route: RouteId, pair: Hookup<'a>, kit: &'a Kit) -> Self {
@@ -247,7 +250,7 @@ impl<'a> Look<'a> {
 
     /// Every item, in the order in which one would look.
     pub fn items(&self) -> Vec<Item> {
-        let mut items = Vec::new();
+        let mut items = Vec::with_capacity(MANY_ITEMS);
         shaft::look(self, &mut items);
         oil::look(self, &mut items);
         carrying::look(self, &mut items);

@@ -146,7 +146,9 @@ fn damage(yard: &mut Value, place: &Place, kind: Kind) -> Damage {
             Shape::Text { .. } | Shape::Id | Shape::OneOf(_) => json!(5),
             Shape::Words { .. } | Shape::Many { .. } => json!({}),
             Shape::Group(_) => json!([]),
-            _ => json!("5"),
+            Shape::Flag | Shape::Number { .. } | Shape::Whole { .. } | Shape::Uncertain { .. } => {
+                json!("5")
+            }
         }),
         Kind::TooLow => set(json!(limits.expect("a number").0 - 1.0)),
         Kind::TooHigh => set(json!(limits.expect("a number").1 + 1.0)),

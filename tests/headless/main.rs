@@ -1,5 +1,8 @@
 //! The example that reckons a yard without a browser, run as people run it.
 
+mod ends;
+mod program;
+
 use csv::ReaderBuilder;
 use farend_bench::large::large;
 use farend_core::choice::EVEN;
@@ -10,81 +13,12 @@ use farend_core::quantity::Power;
 use farend_core::settings::Settings;
 use farend_core::standing::Standing;
 use farend_core::survey::Asked;
-use farend_core::yard::{DEMO, Yard};
+use farend_core::yard::DEMO;
 use farend_tests::demo;
+use program::{PROGRAMS, file, rows, run, text};
 use serde_json::{Value, json};
 use std::fs::{self, File};
-use std::io::Read;
-use std::path::{Path, PathBuf};
-use std::process::{Command, Output, Stdio};
-use std::sync::LazyLock;
-
-const FOLDER: &str = env!("CARGO_TARGET_TMPDIR");
-
-/// The example on one core and on all.
-static PROGRAMS: LazyLock<[PathBuf; 2]> = LazyLock::new(|| {
-    // Each build takes the place of the other: no other test may build meanwhile.
-    let lock = File::create(Path::new(FOLDER).join("headless.lock")).expect("a lock");
-    lock.lock().expect("the lock");
-    [
-        built("one-core", &[]),
-        built("all-cores", &["--features", "parallel"]),
-    ]
-});
-
-fn built(name: &str, features: &[&str]) -> PathBuf {
-    let output = Command::new(env!("CARGO"))
-        .args(["build", "--quiet", "--message-format", "json"])
-        .args(["--package", "farend-core", "--example", "yard"])
-        .args(features)
-        .current_dir(concat!(env!("CARGO_MANIFEST_DIR"), "/.."))
-        .output()
-        .expect("cargo");
-    let errors = String::from_utf8_lossy(&output.stderr);
-    assert!(output.status.success(), "{errors}");
-    let messages = String::from_utf8(output.stdout).expect("text");
-    let program = messages.lines().find_map(|line| {
-        let message: Value = serde_json::from_str(line).expect("JSON");
-        message["executable"].as_str().map(PathBuf::from)
-    });
-    let kept = Path::new(FOLDER).join(name);
-    let _ = fs::remove_file(&kept);
-    fs::hard_link(program.expect("an executable"), &kept).expect("a link to it");
-    kept
-}
-
-fn one_core() -> Command {
-    Command::new(&PROGRAMS[0])
-}
-
-/// A yard as a file.
-fn file(name: &str, text: &str) -> PathBuf {
-    let path = Path::new(FOLDER).join(name);
-    fs::write(&path, text).expect("writing a yard");
-    path
-}
-
-fn run(arguments: &[&str], yard: &Path) -> Output {
-    one_core()
-        .args(arguments)
-        .arg(yard)
-        .output()
-        .expect("it starts")
-}
-
-fn text(output: Output) -> String {
-    assert!(output.status.success(), "{output:?}");
-    assert_eq!(output.stderr, b"");
-    String::from_utf8(output.stdout).expect("UTF-8")
-}
-
-/// All rows of JSON lines.
-fn rows(text: &str) -> Vec<Value> {
-    let lines = text.lines();
-    lines
-        .map(|line| serde_json::from_str(line).expect("JSON"))
-        .collect()
-}
+use std::process::Command;
 
 #[test]
 fn each_pair_has_the_rows_of_its_comparison() {
@@ -195,7 +129,8 @@ fn the_table_says_what_the_lines_say() {
             let same = match &row[header] {
                 Value::String(text) => text == cell,
                 Value::Number(number) => number.as_f64() == cell.parse().ok(),
-                other => other.to_string() == cell,
+                Value::Bool(flag) => cell.parse() == Ok(*flag),
+                _ => false,
             };
             assert!(same, "{header}: {cell} in {row}");
         }
@@ -251,68 +186,4 @@ fn machine_and_implement_can_be_chosen() {
         assert!(!expected.is_empty() && expected.len() < all.len());
         assert_eq!(some, expected);
     }
-}
-
-/// How it ends and what it says on standard error.
-fn end(output: &Output) -> (Option<i32>, String) {
-    let errors = String::from_utf8_lossy(&output.stderr).into_owned();
-    (output.status.code(), errors)
-}
-
-#[test]
-fn a_yard_with_faults_ends_with_1_and_all_of_them() {
-    let bad = DEMO.replace("\"net_kw\"", "\"net\\nkw\"");
-    let faults = Yard::from_json(&bad).expect_err("faults");
-    let output = run(&[], &file("bad.json", &bad));
-    let (code, errors) = end(&output);
-    assert_eq!((code, output.stdout.as_slice()), (Some(1), &b""[..]));
-    assert_eq!(errors.lines().count(), faults.len(), "{errors}");
-    assert!(faults.len() > 5 && errors.contains("machines[0].engine"));
-}
-
-#[test]
-fn wrong_use_and_unknown_identifiers_end_with_2() {
-    let yard = file("use.json", DEMO);
-    for (arguments, says) in [
-        (&["--format", "xml"][..], "xml"),
-        (&["--routes"][..], "--routes"),
-        (&["--machine", "robin-5"][..], "machine robin-5"),
-        (&["--implement", "wren-18"][..], "implement wren-18"),
-    ] {
-        let (code, errors) = end(&run(arguments, &yard));
-        assert_eq!(code, Some(2), "{arguments:?}");
-        assert!(errors.contains(says), "{errors}");
-    }
-    let (code, _) = end(&one_core().output().expect("it starts"));
-    assert_eq!(code, Some(2), "without a file");
-}
-
-#[test]
-fn what_cannot_be_read_or_written_ends_with_3() {
-    let (code, errors) = end(&run(&[], &Path::new(FOLDER).join("not-there.json")));
-    assert_eq!(code, Some(3));
-    assert!(errors.contains("not-there.json"), "{errors}");
-    // A device that is always full, where there is one.
-    if let Ok(full) = File::options().write(true).open("/dev/full") {
-        let mut command = one_core();
-        command.arg(file("full.json", DEMO)).stdout(full);
-        let (code, errors) = end(&command.output().expect("it starts"));
-        assert_eq!(code, Some(3), "{errors}");
-        assert!(errors.contains("can't be written"), "{errors}");
-    }
-}
-
-#[test]
-fn it_ends_quietly_where_nobody_reads_on() {
-    let mut command = one_core();
-    command.arg(file("long.json", &large(60, 24, 24, 1)));
-    command.stdout(Stdio::piped()).stderr(Stdio::piped());
-    let mut child = command.spawn().expect("it starts");
-    let mut rows = child.stdout.take().expect("its rows");
-    let mut first = [0; 16];
-    rows.read_exact(&mut first).expect("the headers");
-    // More is to come than a pipe holds.
-    drop(rows);
-    let output = child.wait_with_output().expect("it ends");
-    assert_eq!(end(&output), (Some(0), String::new()));
 }
