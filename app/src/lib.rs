@@ -4,12 +4,14 @@
 //! that is shown derives from them; only controls, links and files change them.
 
 mod browser;
+mod figure;
 mod lettering;
 mod link;
 mod model;
 mod number;
 mod rest;
 mod segments;
+mod storage;
 mod tables;
 mod text;
 mod view;

@@ -6,6 +6,7 @@ pub mod cautions;
 pub mod claims;
 pub mod columns;
 pub mod cost;
+pub mod fields;
 pub mod fit;
 pub mod labels;
 pub mod notices;
@@ -13,6 +14,8 @@ pub mod reasons;
 pub mod sentences;
 pub mod sheet;
 pub mod wanted;
+pub mod words;
+pub mod yard;
 
 /// Joins with commas and a last "and".
 pub fn list(items: &[String]) -> String {
