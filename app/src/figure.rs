@@ -77,18 +77,23 @@ impl Counts {
     }
 }
 
-/// A number without what nobody entered: six figures, but never fewer than stand before the point,
-/// and no zeros at the end.
-pub fn written(number: f64) -> String {
-    let decimals = match number.abs() {
-        it if it >= 1e5 => 0,
-        it if it >= 1e4 => 1,
-        it if it >= 1e3 => 2,
-        it if it >= 1e2 => 3,
-        it if it >= 10.0 => 4,
-        it if it >= 1.0 => 5,
-        _ => 6,
+/// A number of the file as a reader's field has it: as it was entered, or in other units to five
+/// figures; never fewer than stand before the point, and without zeros at the end.
+pub fn written(number: f64, units: UnitSystem) -> String {
+    let figures = match units {
+        UnitSystem::Metric => 7,
+        UnitSystem::Us => 5,
     };
+    let before: usize = match number.abs() {
+        it if it >= 1e5 => 6,
+        it if it >= 1e4 => 5,
+        it if it >= 1e3 => 4,
+        it if it >= 1e2 => 3,
+        it if it >= 10.0 => 2,
+        it if it >= 1.0 => 1,
+        _ => 0,
+    };
+    let decimals = usize::saturating_sub(figures, before);
     let text = format!("{number:.decimals$}");
     match text.contains('.') {
         true => text.trim_end_matches('0').trim_end_matches('.').to_owned(),
@@ -152,8 +157,9 @@ mod tests {
     #[test]
     fn numbers_stand_as_they_were_entered() {
         for text in ["46", "46.5", "0.955", "2400", "1234567", "0.0085", "-1.5"] {
-            assert_eq!(written(text.parse().unwrap()), text);
+            assert_eq!(written(text.parse().unwrap(), Metric), text);
         }
-        assert_eq!(written(44.741_992_3), "44.742");
+        assert_eq!(written(44.741_992_3, Us), "44.742");
+        assert_eq!(written(1_234_567.0, Us), "1234567");
     }
 }

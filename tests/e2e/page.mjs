@@ -109,6 +109,55 @@ export class FarendPage {
     };
   }
 
+  // The yard's editor
+
+  async openView(id) {
+    await this.part(`view-${id}`).click();
+  }
+
+  async openEditor() {
+    await this.openView('yard');
+    await this.part('entry').waitFor();
+  }
+
+  field(path) {
+    return this.part(`field-${path}`);
+  }
+
+  async enter(path, text) {
+    await this.field(path).fill(text);
+    await this.field(path).press('Enter');
+  }
+
+  /** What is told at a field. */
+  async complaint(path) {
+    return this.tab.locator(`[id="field-${path}-fault"]`).innerText();
+  }
+
+  async openList(id) {
+    await this.tab.locator('label', { has: this.part(id) }).click();
+  }
+
+  entries() {
+    return this.part('entries').getByRole('button');
+  }
+
+  async openEntry(name) {
+    await this.entries().filter({ hasText: name }).click();
+    await this.tab.getByRole('heading', { level: 3, name }).waitFor();
+  }
+
+  /** Waits until the browser keeps a yard of which something holds. */
+  async kept(holds, value) {
+    await this.tab.waitForFunction(
+      ([test, expected]) => {
+        const text = localStorage.getItem('farend-yard');
+        return new Function('yard', 'expected', `return ${test}`)(text && JSON.parse(text).yard, expected);
+      },
+      [holds, value],
+    );
+  }
+
   // Files and links
 
   async openFile(name, text) {

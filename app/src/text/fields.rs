@@ -325,6 +325,15 @@ pub fn at(path: &str) -> String {
     }
 }
 
+/// The lists on a path, each with the place of it that the path goes through.
+pub fn places(path: &str) -> Vec<(&str, usize)> {
+    let parts = path.split('.').filter_map(|part| {
+        let (key, place) = part.strip_suffix(']')?.split_once('[')?;
+        Some((key, place.parse().ok()?))
+    });
+    parts.collect()
+}
+
 /// The keys of a path, without places.
 pub fn keys(path: &str) -> impl Iterator<Item = &str> {
     path.split('.')

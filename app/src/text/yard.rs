@@ -1,6 +1,6 @@
 //! What the yard's editor says.
 
-use super::{fields, list, small, words};
+use super::{capital, fields, list, small, words};
 use crate::figure::{Counts, written};
 use crate::number;
 use farend_core::fault::{Fault, Rule};
@@ -148,84 +148,80 @@ fn short(name: &str) -> &str {
 /// Two limits with their unit.
 pub fn limits(counts: Counts, limits: (f64, f64), units: UnitSystem) -> String {
     let (min, max) = counts.limits(limits, units);
-    let (min, max) = (written(min), written(max));
+    let (min, max) = (written(min, units), written(max, units));
     match counts.symbol(units) {
         "" => format!("{min} to {max}"),
         unit => format!("{min} to {max}\u{a0}{unit}"),
     }
 }
 
-/// What is wrong at a field.
-pub fn fault(fault: &Fault, counts: Counts, units: UnitSystem) -> String {
+/// The rule that is broken at a field.
+pub fn rule(fault: &Fault, counts: Counts, units: UnitSystem) -> String {
     match &fault.rule {
         Rule::Within { min, max, .. } => {
             format!("Must be {}.", limits(counts, (*min, *max), units))
         }
-        Rule::Required => "Is missing.".to_owned(),
-        Rule::Unique => format!("Stands elsewhere already. {}", fault.hint),
-        rule => {
-            let rule = super::capital(&rule.to_string());
-            match fault.hint.as_str() {
-                "" => format!("{rule}."),
-                hint => format!("{rule}. {hint}"),
-            }
-        }
+        Rule::Unique => "Stands elsewhere already.".to_owned(),
+        rule => format!("{}.", capital(&rule.to_string())),
     }
 }
 
-/// Where a fault is, for the list of all: "Rear PTO, shaft speed".
-pub fn fault_at(path: &str) -> String {
+/// What is wrong at a field, beside which its own hint stands.
+pub fn fault(fault: &Fault, beside: &str, units: UnitSystem) -> String {
+    let rule = rule(fault, counts_of(fault), units);
+    match fault.hint.as_str() {
+        hint if hint == beside => rule,
+        hint => format!("{rule} {hint}"),
+    }
+}
+
+/// What is wrong and where, for the list of all: "Rear PTO, shaft speed: must be …".
+pub fn fault_line(fault: &Fault, units: UnitSystem) -> String {
+    let rule = rule(fault, counts_of(fault), units);
+    format!("{}: {}", fault_at(&fault.path), small(&rule))
+}
+
+/// What a fault's own limits count.
+fn counts_of(fault: &Fault) -> Counts {
+    match fault.rule {
+        Rule::Within { unit, .. } => Counts::Unit(unit),
+        _ => Counts::Unit(""),
+    }
+}
+
+/// Where a fault is: "Hydraulic outlets, outlet 2: relief pressure".
+fn fault_at(path: &str) -> String {
     let own = fields::at(path);
-    let keys: Vec<_> = fields::keys(path).collect();
-    match keys.as_slice() {
-        [_] | [_, "low" | "likely" | "high" | "source"] => {
-            if own.is_empty() {
-                path.to_owned()
-            } else {
-                own
-            }
-        }
-        [first, ..] => {
-            let group = fields::field("", first).unwrap_or(first);
-            if own.is_empty() {
-                path.to_owned()
-            } else {
-                format!("{group}: {}", small(&own))
-            }
-        }
-        [] => path.to_owned(),
+    let first = fields::keys(path).next().unwrap_or_default();
+    let group = fields::field("", first).unwrap_or(first);
+    let of_list = fields::places(path)
+        .into_iter()
+        .map(|(key, place)| format!(", {} {}", small(fields::item(key)), place + 1));
+    let group = format!("{group}{}", of_list.collect::<String>());
+    match own.as_str() {
+        "" => path.to_owned(),
+        _ if path.ends_with(']') => group,
+        own if own.starts_with(&group) => own.to_owned(),
+        own => format!("{group}: {}", small(own)),
     }
 }
 
-/// A group or a list in one line: "540 rpm at 2,400 rpm", "Remotes: 52 L/min, 190 bar".
+/// A group or a list in one line: "540 rpm at 2,400 rpm", "Remotes, flow on the sheet 52 L/min".
 pub fn summary(field: &Field, value: Option<&Value>, units: UnitSystem) -> String {
-    let Some(value) = value else {
-        return NOTHING_KNOWN.to_owned();
-    };
     match (field.shape, value) {
-        (Shape::Many { of, .. }, Value::Array(items)) => match items.as_slice() {
-            [one] => of_group(of, one, units),
+        (Shape::Many { of, .. }, Some(Value::Array(items))) => match items.as_slice() {
+            [one] => group(field.key, of.iter(), Some(one), units),
+            items if items.len() > MOST_NAMED => items.len().to_string(),
             items => {
-                let first = |item| known(of, item, units).into_iter().next();
-                let firsts: Vec<_> = items.iter().filter_map(first).collect();
-                let many = items.len() > MOST_NAMED;
-                if many {
-                    items.len().to_string()
-                } else {
-                    list(&firsts)
-                }
+                let first = |item| known(field.key, of.iter(), item, units).into_iter().next();
+                list(&items.iter().filter_map(first).collect::<Vec<_>>())
             }
         },
-        (Shape::Group(of), value) => match (figure_of(of, "rpm", value, units), field.key) {
-            (Some(rpm), key) if key.ends_with("pto") => {
-                match figure_of(of, "engine_rpm", value, units) {
-                    Some(engine) => format!("{rpm} at {engine} of the engine"),
-                    None => rpm,
-                }
-            }
-            _ => of_group(of, value, units),
+        (Shape::Group(of), Some(value)) => match pto(field.key, of, value, units) {
+            Some(told) => told,
+            None => group(field.key, of.iter(), Some(value), units),
         },
-        _ => String::new(),
+        _ => NOTHING_KNOWN.to_owned(),
     }
 }
 
@@ -234,56 +230,119 @@ const MOST_NAMED: usize = 4;
 /// The most figures in a summary.
 const MOST_FIGURES: usize = 3;
 
-/// An entry of a list in one line.
-pub fn group(fields: &[Field], value: Option<&Value>, units: UnitSystem) -> String {
-    let told = value.map(|value| of_group(fields, value, units));
-    told.filter(|it| !it.is_empty())
-        .unwrap_or_else(|| NOTHING_KNOWN.to_owned())
+/// A PTO's two speeds, which say all of it.
+fn pto(key: &str, fields: &[Field], value: &Value, units: UnitSystem) -> Option<String> {
+    let speed = |key: &str| {
+        let field = fields.iter().find(|field| field.key == key)?;
+        number_of(field, value.get(key)?, units)
+    };
+    let rpm = speed("rpm").filter(|_| key.ends_with("pto"))?;
+    Some(match speed("engine_rpm") {
+        Some(engine) => format!("{rpm} at {engine} of the engine"),
+        None => rpm,
+    })
 }
 
-fn of_group(fields: &[Field], value: &Value, units: UnitSystem) -> String {
-    let mut known = known(fields, value, units);
+/// A group's fields in one line, as far as they are known.
+pub fn group<'f>(
+    within: &str,
+    fields: impl Iterator<Item = &'f Field>,
+    value: Option<&Value>,
+    units: UnitSystem,
+) -> String {
+    let mut known = value.map_or_else(Vec::new, |value| known(within, fields, value, units));
     known.truncate(MOST_FIGURES);
-    known.join(", ")
+    match known.as_slice() {
+        [] => NOTHING_KNOWN.to_owned(),
+        known => known.join(", "),
+    }
 }
 
 /// What is known of a group's own fields, in their order.
-fn known(fields: &[Field], value: &Value, units: UnitSystem) -> Vec<String> {
-    let of = |field: &Field| figure_of(fields, field.key, value, units);
-    // The engine speed of a figure tells less than the next figure.
-    let told = fields.iter().filter(|field| field.key != "engine_rpm");
-    told.filter_map(of).collect()
+fn known<'f>(
+    within: &str,
+    fields: impl Iterator<Item = &'f Field>,
+    value: &Value,
+    units: UnitSystem,
+) -> Vec<String> {
+    let told = fields.filter_map(|field| {
+        let value = value.get(field.key)?;
+        match (field.shape, field.key) {
+            // The engine speed of a figure tells less than the next figure.
+            (_, "engine_rpm") => None,
+            (Shape::Number { .. } | Shape::Uncertain { .. }, key) => {
+                let name = fields::field(within, key).map(small);
+                let number = number_of(field, value, units)?;
+                Some(match name {
+                    Some(name) => format!("{name} {number}"),
+                    None => number,
+                })
+            }
+            (Shape::OneOf(_), "category") => Some(format!(
+                "category {}",
+                words::word("category", value.as_str()?)?
+            )),
+            (Shape::OneOf(_), key) => words::word(key, value.as_str()?).map(str::to_owned),
+            (Shape::Words { .. }, key) => {
+                let named = |it: &Value| words::word(key, it.as_str()?).map(small);
+                let named: Vec<_> = value.as_array()?.iter().filter_map(named).collect();
+                (!named.is_empty()).then(|| list(&named))
+            }
+            _ => None,
+        }
+    });
+    told.collect()
 }
 
-/// One field of a group with its unit.
-fn figure_of(fields: &[Field], key: &str, value: &Value, units: UnitSystem) -> Option<String> {
-    let field = fields.iter().find(|field| field.key == key)?;
-    let value = value.get(key)?;
-    match field.shape {
-        Shape::Number { unit, .. } | Shape::Uncertain { unit, .. } => {
-            if key.ends_with("price") {
-                return None;
-            }
-            let number = value.as_f64().or_else(|| value.get("likely")?.as_f64())?;
-            let counts = Counts::Unit(unit);
-            let shown = counts.shown(number, units);
-            let digits = match shown.abs() {
-                it if it >= 100.0 || it.fract() == 0.0 => 0,
-                it if it >= 10.0 => 1,
-                _ => 2,
-            };
-            let number = number::fixed(shown, digits);
-            Some(match counts.symbol(units) {
-                "" => number,
-                symbol => format!("{number}\u{a0}{symbol}"),
-            })
+/// A number with its unit.
+fn number_of(field: &Field, value: &Value, units: UnitSystem) -> Option<String> {
+    let (Shape::Number { unit, .. } | Shape::Uncertain { unit, .. }) = field.shape else {
+        return None;
+    };
+    if field.key.ends_with("price") {
+        return None;
+    }
+    let number = value.as_f64().or_else(|| value.get("likely")?.as_f64())?;
+    let counts = Counts::Unit(unit);
+    let shown = counts.shown(number, units);
+    let digits = match shown.abs() {
+        it if it >= 100.0 || it.fract() == 0.0 => 0,
+        it if it >= 10.0 => 1,
+        _ => 2,
+    };
+    let number = number::fixed(shown, digits);
+    Some(match counts.symbol(units) {
+        "" => number,
+        symbol => format!("{number}\u{a0}{symbol}"),
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{copied, fault_at};
+
+    #[test]
+    fn a_fault_is_found_by_its_words() {
+        for (path, words) in [
+            ("kind", "Kind"),
+            ("engine", "Engine"),
+            ("need_kw.low", "Power that the job needs, low"),
+            ("engine.net_kw", "Engine: net power"),
+            ("engine.curve[1].kw", "Engine, point 2: power"),
+            ("circuits[1]", "Hydraulic outlets, outlet 2"),
+            (
+                "circuits[0].relief_bar.low",
+                "Hydraulic outlets, outlet 1: relief pressure, low",
+            ),
+            ("not_there", "not_there"),
+        ] {
+            assert_eq!(fault_at(path), words);
         }
-        Shape::OneOf(_) => words::word(key, value.as_str()?).map(str::to_owned),
-        Shape::Words { .. } => {
-            let named = |it: &Value| words::word(key, it.as_str()?).map(small);
-            let named: Vec<_> = value.as_array()?.iter().filter_map(named).collect();
-            (!named.is_empty()).then(|| list(&named))
-        }
-        _ => None,
+    }
+
+    #[test]
+    fn a_copys_name_is_no_longer_than_names_may_be() {
+        assert_eq!(copied("Wren 18"), "Wren 18 (copy)");
+        assert_eq!(copied(&"ü".repeat(80)).chars().count(), 80);
     }
 }

@@ -5,7 +5,6 @@ use super::form::Form;
 use super::items::words_list;
 use crate::figure::Counts;
 use crate::text::{fields, words, yard as text};
-use farend_core::fault::Rule;
 use farend_core::measure::Measure;
 use farend_core::yard::shape::{Field, Shape};
 use leptos::prelude::*;
@@ -20,13 +19,13 @@ pub fn single(form: Form, field: &'static Field, group: &'static str, path: Stri
         Shape::Number { min, max, unit } => {
             let counts = counts(form, field.key, unit, &path);
             let limits = (min, max);
-            let input = number(form, &path, counts, limits, assumed(field.hint));
+            let input = number(form, &path, counts, limits, assumed(field.hint), None);
             framed(form, field, label, &path, input)
         }
         Shape::Whole { min, max } => {
             let counts = Signal::stored(Counts::Unit(""));
             let limits = (f64::from(min), f64::from(max));
-            let input = number(form, &path, counts, limits, "");
+            let input = number(form, &path, counts, limits, "", None);
             framed(form, field, label, &path, input)
         }
         Shape::Uncertain { min, max, unit } => {
@@ -92,7 +91,7 @@ pub fn framed(
             <p class="fine" id=format!("{id}-hint")>
                 {field.hint}
             </p>
-            {complaint(form, path, &id)}
+            {complaint(form, field, path, &id)}
         </div>
     }
     .into_any()
@@ -106,21 +105,13 @@ pub fn needed(field: &'static Field) -> Option<impl IntoView> {
 }
 
 /// What is wrong with a field.
-pub fn complaint(form: Form, path: &str, id: &str) -> impl IntoView + use<> {
+pub fn complaint(form: Form, field: &'static Field, path: &str, id: &str) -> impl IntoView + use<> {
     let path = path.to_owned();
     let told = move || {
         let units = form.model.units.get();
         let faults = form.faults_at(&path).into_iter();
-        faults
-            .map(|fault| {
-                let counts = match fault.rule {
-                    Rule::Within { unit, .. } => Counts::Unit(unit),
-                    _ => Counts::Unit(""),
-                };
-                text::fault(&fault, counts, units)
-            })
-            .collect::<Vec<_>>()
-            .join(" ")
+        let said = faults.map(|fault| text::fault(&fault, field.hint, units));
+        said.collect::<Vec<_>>().join(" ")
     };
     view! {
         <p class="complaint" id=format!("{id}-fault")>
@@ -251,7 +242,7 @@ fn flag(form: Form, field: &'static Field, label: &'static str, path: String) ->
             <p class="fine" id=format!("{id}-hint")>
                 {field.hint}
             </p>
-            {complaint(form, &path, &id)}
+            {complaint(form, field, &path, &id)}
         </div>
     }
     .into_any()

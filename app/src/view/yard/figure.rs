@@ -24,19 +24,20 @@ fn in_file(number: f64) -> Value {
 /// What stands there for the reader.
 fn shown(value: Option<Value>, counts: Counts, units: UnitSystem) -> String {
     match value.as_ref().and_then(Value::as_f64) {
-        Some(number) => written(counts.shown(number, units)),
+        Some(number) => written(counts.shown(number, units), units),
         None => as_text(value),
     }
 }
 
 /// A field for a number with its unit. What isn't one clear number stays in it until it's mended, and
-/// changes nothing.
+/// changes nothing. What else can be done with it stands beside it.
 pub fn number(
     form: Form,
     path: &str,
     counts: Signal<Counts>,
     limits: (f64, f64),
     assumed: &'static str,
+    beside: Option<AnyView>,
 ) -> AnyView {
     let model = form.model;
     let id = form.id(path);
@@ -74,9 +75,10 @@ pub fn number(
         let standing = || shown(value.get(), counts.get(), model.units.get());
         unclear().unwrap_or_else(standing)
     };
-    let placeholder = move || match assumed {
-        "" => text::limits(counts.get(), limits, model.units.get()),
-        assumed => format!("{} {assumed}", text::ASSUMED),
+    let placeholder = move || match (counts.get(), assumed) {
+        (Counts::Money, _) => String::new(),
+        (counts, "") => text::limits(counts, limits, model.units.get()),
+        (_, assumed) => format!("{} {assumed}", text::ASSUMED),
     };
     let unit = move || match counts.get() {
         Counts::Money => model.yard.read().currency.clone().unwrap_or_default(),
@@ -100,6 +102,7 @@ pub fn number(
                 on:change=change
             />
             <span class="unit">{unit}</span>
+            {beside}
         </div>
         <p class="complaint" id=format!("{id}-unclear") role="alert">
             {move || unclear().map(|_| text::UNCLEAR)}
@@ -143,8 +146,7 @@ pub fn uncertain(
         });
     };
     let one = move || {
-        view! {
-            {path.with_value(|path| number(form, path, counts, limits, ""))}
+        let widen = view! {
             <button
                 type="button"
                 class="small"
@@ -154,7 +156,9 @@ pub fn uncertain(
                 {text::RANGE}
                 <span class="hidden">": " {label}</span>
             </button>
-        }
+        };
+        let beside = Some(widen.into_any());
+        path.with_value(|path| number(form, path, counts, limits, "", beside))
     };
     let figure = move |key: &'static str| {
         let at = at(key);
@@ -165,14 +169,14 @@ pub fn uncertain(
             move || {
                 let units = form.model.units.get();
                 let faults = form.faults_at(&at).into_iter();
-                let said = faults.map(|fault| text::fault(&fault, counts.get(), units));
+                let said = faults.map(|fault| text::rule(&fault, counts.get(), units));
                 said.collect::<Vec<_>>().join(" ")
             }
         };
         view! {
             <div class="of-three">
                 <label for=id.clone()>{name} <span class="hidden">" " {label}</span></label>
-                {number(form, &at, counts, limits, "")}
+                {number(form, &at, counts, limits, "", None)}
                 <p class="complaint" id=format!("{id}-fault")>
                     {told}
                 </p>

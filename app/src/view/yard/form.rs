@@ -4,7 +4,6 @@ use super::field::single;
 use super::items::many;
 use super::plan::Plan;
 use crate::browser;
-use crate::figure::Counts;
 use crate::model::{Model, yard};
 use crate::text::{fields, yard as text};
 use farend_core::fault::{Fault, Rule};
@@ -35,9 +34,13 @@ impl Form {
         }
     }
 
-    /// What stands at a path.
+    /// What stands at a path; at none, the whole entry.
     pub fn value(self, path: &str) -> Option<Value> {
-        self.model.editing.read().get(self.whose, path).cloned()
+        let yard = self.model.editing.read();
+        match (path, self.whose) {
+            ("", Whose::Entry(list, place)) => yard.entry(list, place).cloned(),
+            _ => yard.get(self.whose, path).cloned(),
+        }
     }
 
     /// Puts something there, or takes away what stands there.
@@ -179,11 +182,7 @@ fn Faults(form: Form) -> impl IntoView {
     };
     let line = move |fault: Fault| {
         let units = form.model.units.get();
-        let said = format!(
-            "{}: {}",
-            text::fault_at(&fault.path),
-            text::fault(&fault, counts_of(&fault), units)
-        );
+        let said = text::fault_line(&fault, units);
         let path = fault.path.clone();
         match fault.rule {
             // No field leads there.
@@ -226,14 +225,6 @@ fn Faults(form: Form) -> impl IntoView {
     }
 }
 
-/// What a fault's own limits count.
-fn counts_of(fault: &Fault) -> Counts {
-    match fault.rule {
-        Rule::Within { unit, .. } => Counts::Unit(unit),
-        _ => Counts::Unit(""),
-    }
-}
-
 /// The fields of a group as planned.
 pub fn planned(form: Form, plan: Plan, group: &'static str, path: &str) -> AnyView {
     let singles = |fields: &[&'static Field]| {
@@ -249,7 +240,7 @@ pub fn planned(form: Form, plan: Plan, group: &'static str, path: &str) -> AnyVi
                 <legend id=form.id(&path) tabindex="-1">
                     {fields::field(group, field.key).unwrap_or(field.key)}
                 </legend>
-                {own_faults(form, path.clone())}
+                {own_faults(form, field, path.clone())}
                 {within(form, field, path)}
             </fieldset>
         }
@@ -264,6 +255,18 @@ pub fn planned(form: Form, plan: Plan, group: &'static str, path: &str) -> AnyVi
         let paths: Vec<_> = plan.more.iter().map(|it| join(path, it.key)).collect();
         let fields = plan.more;
         let within = path.to_owned();
+        let summary = {
+            let (fields, within) = (fields.clone(), within.clone());
+            Signal::derive(move || {
+                let value = form.value(&within);
+                text::group(
+                    group,
+                    fields.iter().copied(),
+                    value.as_ref(),
+                    form.model.units.get(),
+                )
+            })
+        };
         let body = move || {
             let each = fields.iter();
             each.map(|field| single(form, field, group, join(&within, field.key)))
@@ -274,7 +277,7 @@ pub fn planned(form: Form, plan: Plan, group: &'static str, path: &str) -> AnyVi
             form,
             text::MORE.into(),
             paths,
-            None,
+            summary,
             join(path, "more"),
             body,
         )
@@ -313,7 +316,7 @@ fn folded(form: Form, field: &'static Field, group: &'static str, path: String) 
         let path = stored.get_value();
         view! {
             <p class="fine">{field.hint}</p>
-            {own_faults(form, path.clone())}
+            {own_faults(form, field, path.clone())}
             {within(form, field, path)}
             <Show when=there>
                 <button
@@ -328,14 +331,7 @@ fn folded(form: Form, field: &'static Field, group: &'static str, path: String) 
         }
         .into_any()
     };
-    part(
-        form,
-        title.into(),
-        vec![path.clone()],
-        Some(summary),
-        path,
-        body,
-    )
+    part(form, title.into(), vec![path.clone()], summary, path, body)
 }
 
 /// A part that is folded until it is opened, or until something in it is to be mended or shown.
@@ -343,7 +339,7 @@ pub fn part(
     form: Form,
     title: Signal<String>,
     paths: Vec<String>,
-    summary: Option<Signal<String>>,
+    summary: Signal<String>,
     id: String,
     body: impl Fn() -> AnyView + Send + Sync + 'static,
 ) -> AnyView {
@@ -368,7 +364,7 @@ pub fn part(
             <summary id=form.id(&id)>
                 <span class="part-title">{title}</span>
                 " "
-                {summary.map(|it| view! { <span class="note">{it}</span> })}
+                <span class="note">{summary}</span>
                 <Show when=move || faults.get() != 0>
                     <span class="mark">{move || text::to_mend(faults.get())}</span>
                 </Show>
@@ -382,18 +378,13 @@ pub fn part(
 }
 
 /// What is wrong with a group or a list itself.
-fn own_faults(form: Form, path: String) -> impl IntoView {
+fn own_faults(form: Form, field: &'static Field, path: String) -> impl IntoView {
     let faults = move || {
         let units = form.model.units.get();
         let told = form.faults_at(&path).into_iter();
-        told.map(|fault| {
-            let said = format!(
-                "{} {}",
-                text::fault(&fault, counts_of(&fault), units),
-                fault.hint
-            );
-            view! { <p class="complaint">{said}</p> }
-        })
+        told.map(
+            |fault| view! { <p class="complaint">{text::fault(&fault, field.hint, units)}</p> },
+        )
         .collect_view()
     };
     view! { {faults} }

@@ -96,7 +96,7 @@ pub fn many(
             let at = at.clone();
             Signal::derive(move || {
                 let value = form.value(&at);
-                text::group(of, value.as_ref(), form.model.units.get())
+                text::group(key, of.iter(), value.as_ref(), form.model.units.get())
             })
         };
         let body = {
@@ -105,7 +105,7 @@ pub fn many(
         };
         view! {
             <div class="item">
-                {part(form, name.into(), vec![at.clone()], Some(summary), at, body)}
+                {part(form, name.into(), vec![at.clone()], summary, at, body)}
                 {tools}
             </div>
         }
@@ -213,7 +213,7 @@ pub fn words_list(
             <p class="fine" id=format!("{id}-hint")>
                 {field.hint}
             </p>
-            {path.with_value(|path| complaint(form, path, &id))}
+            {path.with_value(|path| complaint(form, field, path, &id))}
         </div>
     }
     .into_any()

@@ -11,6 +11,7 @@ mod steps;
 use crate::model::Model;
 use crate::model::yard::OpenEntry;
 use crate::text::{labels, yard as text};
+use crate::view::fold::Fold;
 use farend_core::yard::edit::Whose;
 use farend_core::yard::list::List;
 use form::EntryForm;
@@ -34,10 +35,11 @@ pub fn YardView() -> impl IntoView {
     view! {
         <h2>{labels::VIEW_YARD}</h2>
         <Steps />
-        <details class="more" data-testid="own">
-            <summary>{text::OWN}</summary>
-            <EntryForm whose=Whose::Yard />
-        </details>
+        <Fold name="own" title=text::OWN>
+            <div class="part-body">
+                <EntryForm whose=Whose::Yard />
+            </div>
+        </Fold>
         <div class="editor">
             <Lists />
             <section class="entry-form" aria-label=labels::VIEW_YARD data-testid="entry">

@@ -54,6 +54,9 @@ impl Plan {
             };
             part.push(field);
         }
+        if plan.open.is_empty() {
+            plan.open.append(&mut plan.more);
+        }
         plan
     }
 }
