@@ -1,12 +1,18 @@
 // Starts the page. An external file, so that the content security policy can refuse inline scripts.
+// The page also starts it as a worker, with the addresses of the program behind a question mark.
 
+const inWorker = typeof document === 'undefined';
+const given = new URL(import.meta.url).searchParams;
 const address = (name) =>
-  new URL(document.querySelector(`meta[name="${name}"]`).content, document.baseURI).href;
+  inWorker
+    ? given.get(name)
+    : new URL(document.querySelector(`meta[name="${name}"]`).content, document.baseURI).href;
 
 try {
   const { default: start } = await import(address('page-code'));
   await start({ module_or_path: address('page-wasm') });
 } catch (fault) {
+  if (inWorker) throw fault;
   // Nothing of the page itself runs yet, so the message is made here.
   const message = document.createElement('p');
   message.setAttribute('role', 'alert');

@@ -115,7 +115,7 @@ impl Parts {
             implement: &self.implement,
             settings: &self.settings,
             kit: kit.expect("a run names its kit"),
-            run: &run,
+            run: Some(&run),
             heat: heat_at_job(route, hookup).as_ref(),
         })
     }

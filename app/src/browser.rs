@@ -10,7 +10,8 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
     Blob, BlobPropertyBag, CanvasRenderingContext2d, Element, File, HtmlAnchorElement,
-    HtmlCanvasElement, HtmlElement, HtmlImageElement, Storage, Url, XmlSerializer,
+    HtmlCanvasElement, HtmlElement, HtmlImageElement, HtmlScriptElement, Storage, Url, Worker,
+    WorkerOptions, WorkerType, XmlSerializer,
 };
 
 fn window() -> Option<web_sys::Window> {
@@ -58,6 +59,18 @@ pub fn replace_fragment(fragment: &str) {
         let address = format!("#{fragment}");
         let _ = history.replace_state_with_url(&JsValue::NULL, "", Some(&address));
     }
+}
+
+/// Pixels of the page's own type size.
+pub fn rem() -> f64 {
+    let size = || {
+        let window = window()?;
+        let root = window.document()?.document_element()?;
+        let style = window.get_computed_style(&root).ok()??;
+        let size = style.get_property_value("font-size").ok()?;
+        size.trim_end_matches("px").parse().ok()
+    };
+    size().unwrap_or(16.0)
 }
 
 /// The page's address with a fragment.
@@ -191,6 +204,27 @@ pub fn is_framed() -> bool {
         Ok(Some(parent)) => parent != window,
         _ => true,
     })
+}
+
+/// The program again, as a worker. `None` where the browser refuses.
+pub fn worker() -> Option<Worker> {
+    let document = window()?.document()?;
+    let meta = |name: &str| {
+        let selector = format!("meta[name=\"{name}\"]");
+        let found = document.query_selector(&selector).ok()??;
+        let address = found.get_attribute("content")?;
+        let base = document.base_uri().ok()??;
+        Some(Url::new_with_base(&address, &base).ok()?.href())
+    };
+    let script = document.get_element_by_id("start")?;
+    let script: HtmlScriptElement = script.dyn_into().ok()?;
+    let address = Url::new(&script.src()).ok()?;
+    for name in ["page-code", "page-wasm"] {
+        address.search_params().append(name, &meta(name)?);
+    }
+    let options = WorkerOptions::new();
+    options.set_type(WorkerType::Module);
+    Worker::new_with_options(&address.href(), &options).ok()
 }
 
 /// An element that isn't in the document.

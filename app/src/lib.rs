@@ -5,6 +5,7 @@
 
 mod browser;
 mod figure;
+mod grid_work;
 mod lettering;
 mod link;
 mod model;
@@ -15,9 +16,11 @@ mod storage;
 mod tables;
 mod text;
 mod view;
+mod worker;
 
 pub use model::Model;
 pub use view::page::Page;
+pub use worker::serve;
 
 /// Puts the page in the document, in place of what stood there while it loaded.
 pub fn start() {

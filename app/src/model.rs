@@ -1,5 +1,6 @@
 //! What is stored, and what derives from it.
 
+pub mod grid;
 mod money;
 mod opening;
 pub mod work;
@@ -175,12 +176,12 @@ impl Model {
         expect_context()
     }
 
-    /// Chooses a machine. What was turned belonged to the one before.
+    /// Chooses a machine. What was turned belonged to the one before, but for the site.
     pub fn choose_machine(self, id: String) {
         self.state.update(|state| {
             state.beside = state.beside.take().filter(|beside| *beside != id);
             state.machine = id;
-            state.settings = Settings::default();
+            state.settings = state.settings.of_site();
             state.prices.machines = Default::default();
         });
         self.keep_a_running_route();
@@ -286,7 +287,7 @@ impl Model {
             implement: implement.as_ref()?,
             settings: &self.settings.get(),
             kit: yard.kit(&run.kit)?,
-            run,
+            run: Some(run),
             heat: running.heat.as_ref(),
         };
         let others = other_kits(&look, &yard.kits);

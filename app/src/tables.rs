@@ -1,6 +1,8 @@
 //! The comparison as tables for spreadsheets: the routes, and the ledger of one of them.
 
-use crate::text::{advice, columns, fit, labels, reasons, sentences};
+use crate::model::Model;
+use crate::model::grid::GridModel;
+use crate::text::{advice, columns, fit, grid as words, labels, reasons, sentences};
 use farend_core::compare::Outcome;
 use farend_core::drive::Drive;
 use farend_core::export::comparison::Saved;
@@ -12,6 +14,7 @@ use farend_core::spread::Spread;
 use farend_core::stage::StagePhysics;
 use farend_core::survey::Surveyed;
 use farend_core::units::{Quantity, UnitSystem};
+use leptos::prelude::*;
 
 /// A cell with what stands above its column.
 type Under = (String, Cell);
@@ -62,6 +65,51 @@ fn powers(headers: [&str; 3], spread: Option<Spread<Power>>, units: UnitSystem) 
     let all = headers.into_iter().zip(each);
     all.map(|(header, value)| power(header, value, units))
         .collect()
+}
+
+/// What is shown of the whole yard, a row for each pair.
+pub fn grid(model: Model, grid: GridModel) -> Table {
+    let units = model.units.get();
+    let (machines, implements) = {
+        let arranged = grid.arranged.read();
+        (arranged.machines.len(), arranged.implements.len())
+    };
+    let pairs = (0..machines).flat_map(|row| (0..implements).map(move |column| (row, column)));
+    let known = pairs.filter_map(|(row, column)| {
+        let shown = grid.shown(row, column)?;
+        let cell = shown.map(|(_, cell)| cell);
+        let need = grid.need(model, column);
+        let kind = |kind: Option<&'static str>, header| text(header, kind);
+        let machine_kind = grid.machine_kind(model, row).map(words::machine_kind);
+        let implement_kind = grid
+            .implement_kind(model, column)
+            .map(words::implement_kind);
+        let standing = cell.map_or(labels::NO_FIT, |cell| labels::standing(cell.standing));
+        Some(vec![
+            text(labels::MACHINE, Some(grid.machine_name(model, row))),
+            kind(machine_kind, words::MACHINE_KIND),
+            text(labels::IMPLEMENT, Some(grid.implement_name(model, column))),
+            kind(implement_kind, words::IMPLEMENT_KIND),
+            text(labels::STANDING, Some(standing)),
+            text(labels::ROUTE, shown.map(|(route, _)| labels::route(route))),
+            number(words::RATIO, "", cell.map(|cell| cell.ratio)),
+            power(
+                words::DELIVERED,
+                cell.zip(need).map(|(cell, need)| cell.delivered(need)),
+                units,
+            ),
+            power(words::NEEDED, need, units),
+            text(
+                columns::KIT,
+                cell.and_then(|cell| grid.kit_name(model, &cell)),
+            ),
+            text(
+                words::ASKS,
+                cell.map(|cell| words::asks(cell.fit == Judgement::Question)),
+            ),
+        ])
+    });
+    table(known.collect())
 }
 
 /// The routes, a row each.

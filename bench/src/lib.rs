@@ -1,5 +1,8 @@
 //! The work that `cargo xtask bench` times: the demo yard's default pair with all kits.
 
+pub mod grid;
+pub mod large;
+
 use farend_core::compare::compare;
 use farend_core::control::Control;
 use farend_core::implement::Implement;

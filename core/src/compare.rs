@@ -4,6 +4,7 @@ use crate::budget::Budget;
 use crate::chain::{Ledger, Running};
 use crate::drive::{Limit, Rate, Stall};
 use crate::fault::Fault;
+use crate::fit::Look;
 use crate::implement::Implement;
 use crate::kit::Kit;
 use crate::machine::Machine;
@@ -122,7 +123,7 @@ pub fn compare(
             .map(|route| RouteResult {
                 route: *route,
                 outcome: outcome(
-                    with_best_kit(*route, pair, kits, &at_work),
+                    with_best_kit(*route, pair, serving(*route, kits), &at_work),
                     implement,
                     settings,
                 ),
@@ -131,7 +132,7 @@ pub fn compare(
     })
 }
 
-/// One route, with that of the kits which delivers most. The settings must have been checked.
+/// One route, with that of the kits which fits and delivers most. The settings must have been checked.
 pub fn evaluate(
     route: RouteId,
     machine: &Machine,
@@ -159,8 +160,8 @@ fn outcome(
     }
 }
 
-/// That of the kits which delivers most by a route, or why none can be hooked up. The settings must
-/// have been checked.
+/// That of the kits which fits and delivers most by a route, or why none can be joined up. The
+/// settings must have been checked.
 pub(crate) fn best<'a>(
     route: RouteId,
     machine: &Machine,
@@ -175,22 +176,32 @@ pub(crate) fn best<'a>(
         settings,
     };
     let at_work = MachineAtWork::new(machine, implement, settings);
-    with_best_kit(route, pair, kits, &at_work)
+    with_best_kit(route, pair, serving(route, kits), &at_work)
 }
 
-/// The same for a pair of which the shared part has been worked out.
-fn with_best_kit<'a>(
+/// Those of the kits that serve a route.
+pub(crate) fn serving(route: RouteId, kits: &[Kit]) -> impl Iterator<Item = &Kit> {
+    kits.iter().filter(move |kit| kit.routes.contains(&route))
+}
+
+/// The same for a pair of which the shared part has been worked out, and kits that serve the route.
+pub(crate) fn with_best_kit<'a>(
     route: RouteId,
     pair: Hookup<'_>,
-    kits: &'a [Kit],
+    kits: impl Iterator<Item = &'a Kit>,
     at_work: &MachineAtWork,
 ) -> Result<Candidate<'a>, Vec<NoFit>> {
     let joined = |kit| assemble_at_work(route.parts(), Hookup { kit, ..pair }, at_work);
     let mut best: Option<Candidate<'a>> = None;
     let mut reasons: Option<Vec<NoFit>> = None;
-    for kit in kits.iter().filter(|kit| kit.routes.contains(&route)) {
+    for kit in kits {
         match joined(Some(kit)) {
-            // The kit that comes nearest says what is in the way.
+            // What no kit mends is all that is in the way.
+            Err(mut why) if why.iter().any(|reason| !reason.is_of_kit()) => {
+                why.retain(|reason| !reason.is_of_kit());
+                return Err(why);
+            }
+            // Else the kit that comes nearest says it.
             Err(why) => {
                 reasons = Some(match reasons {
                     Some(fewer) if fewer.len() <= why.len() => fewer,
@@ -201,9 +212,16 @@ fn with_best_kit<'a>(
                 let Some(candidate) = Candidate::new(kit, joined) else {
                     continue;
                 };
-                let more =
-                    |than: &Candidate<'_>| candidate.delivers() > than.delivers() * (1.0 + SAME);
-                if best.as_ref().is_none_or(more) {
+                let better = |than: &Candidate<'_>| {
+                    let stopped =
+                        |it: &Candidate<'_>| Look::before(route, pair, it.kit).is_stopped();
+                    match (stopped(&candidate), stopped(than)) {
+                        (false, true) => true,
+                        (true, false) => false,
+                        _ => candidate.delivers() > than.delivers() * (1.0 + SAME),
+                    }
+                };
+                if best.as_ref().is_none_or(better) {
                     best = Some(candidate);
                 }
             }
@@ -271,10 +289,7 @@ impl<'a> Candidate<'a> {
         let ledger = self.ledger().ok()?;
         let delivered = self.joined.range(self.delivers())?;
         let rotor = self.rotor();
-        let mut verdict = Verdict::of(delivered, need);
-        if rotor < implement.rotor.lowest {
-            verdict = verdict.at_most(Standing::Labours);
-        }
+        let verdict = Verdict::of(delivered, need).at_most(at_speed(rotor, implement));
         Some(Run {
             kit: self.kit.id.clone(),
             delivered,
@@ -284,6 +299,15 @@ impl<'a> Candidate<'a> {
             warnings: warnings(&ledger, rotor, implement, self.kit, (need.likely, settings)),
             ledger,
         })
+    }
+}
+
+/// The best standing that a rotor's speed allows: below its lowest it no longer works properly.
+pub(crate) fn at_speed(rotor: AngularSpeed, implement: &Implement) -> Standing {
+    if rotor < implement.rotor.lowest {
+        Standing::Labours
+    } else {
+        Standing::Ample
     }
 }
 

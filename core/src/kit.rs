@@ -33,6 +33,8 @@ pub struct Kit {
     pub slips: Option<Torque>,
     /// Where it puts the implement, where that isn't the route's usual place.
     pub seat: Option<Seat>,
+    /// Whether it comes with the machine or the implement, so that nothing must be bought.
+    pub included: bool,
     /// Time to hook it up.
     pub hookup: Option<Time>,
     /// Its price, in the yard's currency.

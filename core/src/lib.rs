@@ -8,6 +8,26 @@
 //! One way for data: a yard file becomes checked types or a list of all its faults
 //! ([`yard::Yard::from_json`]); machine, implement and kits with the user's [`settings::Settings`]
 //! become ledgers ([`compare::compare`]).
+//!
+//! What each machine of a yard does best with each implement, without a browser:
+//!
+//! ```
+//! use farend_core::{compare::compare, settings::Settings, yard::{DEMO, Yard}};
+//!
+//! let yard = Yard::from_json(DEMO)?;
+//! for machine in &yard.machines {
+//!     for implement in &yard.implements {
+//!         let all = compare(machine, implement, &yard.kits, &Settings::default())?;
+//!         let Some((route, run)) = all.ranked().first().copied() else { continue };
+//!         let kilowatts = run.delivered.likely.to_kilowatts();
+//!         println!("{} {} {} {kilowatts:.1} kW", machine.id, implement.id, route.word());
+//! #       assert!(kilowatts < all.budget.net.likely.to_kilowatts());
+//!     }
+//! }
+//! # Ok::<(), Vec<farend_core::fault::Fault>>(())
+//! ```
+//!
+//! `cargo run -p farend-core --release --example yard -- --help` makes a table of all routes.
 
 #![forbid(unsafe_code)]
 #![warn(missing_docs)]

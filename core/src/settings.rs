@@ -104,6 +104,16 @@ pub(crate) fn engine_speed_limits(engine: &Engine) -> (f64, f64) {
 }
 
 impl Settings {
+    /// What belongs to the site, whatever machine is on it.
+    pub fn of_site(&self) -> Self {
+        Self {
+            altitude: self.altitude,
+            air: self.air,
+            oil: self.oil,
+            ..Self::default()
+        }
+    }
+
     /// The engine speed that they mean for a machine.
     pub fn engine_speed_for(&self, machine: &Machine) -> AngularSpeed {
         let Some(speed) = self.engine_speed else {

@@ -115,7 +115,7 @@ impl Asked<'_> {
             implement: self.implement,
             settings: self.settings,
             kit,
-            run,
+            run: Some(run),
             heat: heat.as_ref(),
         };
         let seat = look.seat();

@@ -125,7 +125,7 @@ flow('a damaged yard is set aside, and the demo opens', { before: keep('{"format
   assert.equal(await item(page, `${KEY}-set-aside-1`), '{"format":"farend-edit');
 });
 
-const newer = JSON.stringify({ format: 'farend-edited-yard', version: 99, yard: { of: 'tomorrow' } });
+const newer = JSON.stringify({ format: 'farend-edited-yard', format_version: 99, yard: { of: 'tomorrow' } });
 
 flow('what a newer version keeps is never overwritten unasked', { before: keep(newer) }, async (page) => {
   await told(page, /can't read, probably from a newer one/);

@@ -15,6 +15,7 @@ use farend_core::spread::{Corner, Scenario};
 use farend_core::stage::{StageKind, StagePhysics};
 use farend_core::yard::Yard;
 use farend_core::yard::entry::{ImplementEntry, KitEntry, MachineEntry, YardEntry};
+use farend_core::yard::rules::FORMAT_VERSION;
 use farend_tests::load;
 use proptest::prelude::TestCaseError;
 
@@ -26,7 +27,7 @@ pub fn loaded(entry: &YardEntry) -> Yard {
 /// A yard of one machine, one implement and one kit, as the program gets it.
 pub fn yard_of(machine: MachineEntry, implement: ImplementEntry, kit: KitEntry) -> Yard {
     loaded(&YardEntry {
-        format_version: 1,
+        format_version: FORMAT_VERSION,
         name: "A yard".to_owned(),
         place: None,
         invented: None,

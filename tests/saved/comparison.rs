@@ -242,6 +242,24 @@ fn a_newer_file_says_so_and_nothing_else() {
     assert!(faults[0].to_string().contains("newer version"));
 }
 
+/// The yard in it is raised as any yard file is, and refused where it's newer.
+#[test]
+fn a_yard_of_another_version_is_read_as_a_file_of_it_is() {
+    const OLD: &str = include_str!("../yards/golden/v1-last.json");
+    let mut file = saved();
+    file["link"] = json!(State::of("wren-18".to_owned(), "broom-180".to_owned()).to_link());
+    file["yard"] = serde_json::from_str(OLD).expect("JSON");
+    let opened = open(&file.to_string()).expect("an older yard");
+    assert_eq!(opened.yard, load(OLD));
+
+    file["yard"]["format_version"] = json!(3);
+    file["yard"]["machines"] = json!("told in another way");
+    let faults = faults(&file);
+    assert_eq!(faults.len(), 1, "{faults:?}");
+    assert_eq!(faults[0].path, "yard.format_version");
+    assert!(faults[0].to_string().contains("newer version"));
+}
+
 #[test]
 fn what_is_missing_is_missed() {
     for key in ["format", "format_version", "link", "yard"] {

@@ -16,7 +16,7 @@ enum Edit {
 use Edit::{Remove, Set};
 
 /// A fault: where, the word for its rule, and something that its text says.
-type Expected = (&'static str, &'static str, &'static str);
+type Expected<'a> = (&'a str, &'static str, &'static str);
 
 fn edited(edits: &[Edit]) -> Value {
     let mut yard: Value = serde_json::from_str(DEMO).expect("the demo is JSON");
@@ -360,20 +360,39 @@ fn each_edit_gives_its_faults() {
         ),
         // Another version.
         (
-            &[Set("/format_version", json!(2))],
-            &[("format_version", "within", "reads version 1")],
+            &[Set("/format_version", json!(3))],
+            &[("format_version", "within", "A newer version")],
         ),
         (
             &[Set("/format_version", json!(0))],
-            &[("format_version", "within", "(0) must be 1 to 1")],
+            &[("format_version", "within", "(0) must be 1 to 2")],
         ),
         (
             &[Set("/format_version", json!("1"))],
             &[("format_version", "type", "a number")],
         ),
         (
+            &[Set("/format_version", json!(1.5))],
+            &[("format_version", "type", "a whole number")],
+        ),
+        (
             &[Remove("/format_version")],
-            &[("format_version", "required", "is missing")],
+            &[("format_version", "required", "Write 2")],
+        ),
+        // Of a newer file nothing else can be told, of one without a version all can.
+        (
+            &[
+                Set("/format_version", json!(3)),
+                Set("/machines", json!("told in another way")),
+            ],
+            &[("format_version", "within", "A newer version")],
+        ),
+        (
+            &[Remove("/format_version"), Set("/name", json!(""))],
+            &[
+                ("format_version", "required", ""),
+                ("name", "empty", "customers"),
+            ],
         ),
         // Slips of a person.
         (
@@ -459,6 +478,22 @@ fn each_edit_gives_its_faults() {
     for (edits, expected) in table {
         are(&faults(edits), expected);
     }
+}
+
+/// Whatever is written for a key, its fault is a line that can be read.
+#[test]
+fn a_key_without_end_is_cut() {
+    let start = format!("machines[0].{}…", "ö".repeat(40));
+    let mut yard = edited(&[]);
+    yard["machines"][0]["ö".repeat(100_000)] = json!(1);
+    let faults = Yard::from_json(&yard.to_string()).expect_err("an unknown field");
+    are(&faults, &[(&start, "unknown", "The fields here are")]);
+
+    let start = format!("implements[0].need_kw.{}…", "x".repeat(40));
+    let mut yard = edited(&[]);
+    yard["implements"][0]["need_kw"]["x".repeat(100_000)] = json!(1);
+    let faults = Yard::from_json(&yard.to_string()).expect_err("an unknown field");
+    are(&faults, &[(&start, "unknown", "low, likely, high")]);
 }
 
 /// Without an edit there is no fault: each row above comes from its edit alone.

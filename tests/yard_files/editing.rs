@@ -264,11 +264,11 @@ fn a_kept_yard_that_is_damaged_or_newer_is_told_apart() {
     assert_eq!(other("farend-edited-yard", "another"), damaged);
     assert_eq!(other(r#""machines":["#, r#""machines":[7,"#), damaged);
     assert_eq!(
-        other(r#","version":1"#, r#","version":2"#),
+        other(r#"yard","format_version":1"#, r#"yard","format_version":2"#),
         Err(KeptFault::Newer)
     );
     assert_eq!(
-        other(r#""format_version":1"#, r#""format_version":9"#),
+        other(r#""format_version":2"#, r#""format_version":9"#),
         Err(KeptFault::Newer)
     );
 }

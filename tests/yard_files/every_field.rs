@@ -9,15 +9,15 @@ use farend_core::yard::shape::{Field, Shape, check};
 use serde_json::{Value, json};
 
 /// A field where it stands in the full yard.
-struct Place {
+pub struct Place {
     /// The JSON pointer to it.
-    pointer: String,
+    pub pointer: String,
     /// The path that a fault names.
-    path: String,
-    field: &'static Field,
+    pub path: String,
+    pub field: &'static Field,
 }
 
-fn places() -> Vec<Place> {
+pub fn places() -> Vec<Place> {
     let mut places = Vec::new();
     collect(YARD, "", "", &mut places);
     places
@@ -46,7 +46,7 @@ fn collect(fields: &'static [Field], pointer: &str, path: &str, places: &mut Vec
 }
 
 /// The full yard that has a field: of fields that exclude one another each has one.
-fn full(place: &Place) -> Value {
+pub fn full(place: &Place) -> Value {
     full::loadable()
         .iter()
         .map(|yard| serde_json::to_value(yard).expect("a yard as JSON"))
@@ -55,7 +55,7 @@ fn full(place: &Place) -> Value {
 }
 
 /// The full yard with another value at a place.
-fn with(place: &Place, value: Value) -> Value {
+pub fn with(place: &Place, value: Value) -> Value {
     let mut yard = full(place);
     let at = yard.pointer_mut(&place.pointer);
     *at.unwrap_or_else(|| panic!("nothing at {}", place.pointer)) = value;
@@ -63,7 +63,7 @@ fn with(place: &Place, value: Value) -> Value {
 }
 
 /// The full yard without a place's key.
-fn without(place: &Place) -> Value {
+pub fn without(place: &Place) -> Value {
     let mut yard = full(place);
     let (group, key) = place.pointer.rsplit_once('/').expect("a pointer");
     let group = yard.pointer_mut(group).and_then(Value::as_object_mut);
@@ -72,12 +72,12 @@ fn without(place: &Place) -> Value {
     yard
 }
 
-fn faults(yard: &Value) -> Vec<Fault> {
+pub fn faults(yard: &Value) -> Vec<Fault> {
     Yard::from_json(&yard.to_string()).err().unwrap_or_default()
 }
 
 /// Values that a shape doesn't hold, and the word for the rule that each breaks.
-fn bad_values(shape: Shape) -> Vec<(Value, &'static str)> {
+pub fn bad_values(shape: Shape) -> Vec<(Value, &'static str)> {
     let number = |min: f64, max: f64| {
         vec![
             (json!(min - 0.001), "within"),
@@ -287,6 +287,22 @@ fn null_is_the_same_as_left_out() {
     for place in places().iter().filter(|place| !place.field.required) {
         let left_out = Yard::from_json(&without(place).to_string());
         let null = Yard::from_json(&with(place, Value::Null).to_string());
+        assert_eq!(null, left_out, "{}", place.path);
+    }
+}
+
+/// So is a source that is null.
+#[test]
+fn a_figure_may_have_no_source() {
+    for place in places() {
+        let Shape::Uncertain { min, max, .. } = place.field.shape else {
+            continue;
+        };
+        let left_out = json!({"low": min, "likely": min, "high": max});
+        let mut null = left_out.clone();
+        null["source"] = Value::Null;
+        let [left_out, null] =
+            [left_out, null].map(|it| Yard::from_json(&with(&place, it).to_string()));
         assert_eq!(null, left_out, "{}", place.path);
     }
 }

@@ -19,6 +19,7 @@ use farend_core::yard::entry::{
 use farend_core::yard::entry_hookup::{
     AxlesEntry, HitchEntry, InputEndEntry, KitShaftEntry, LoaderEntry, MountEntry, PtoEndEntry,
 };
+use farend_core::yard::rules::FORMAT_VERSION;
 
 fn about(likely: f64) -> UncertainEntry {
     UncertainEntry::Three {
@@ -32,7 +33,7 @@ fn about(likely: f64) -> UncertainEntry {
 /// No field is left to a default: a new one doesn't compile until it stands here.
 pub fn yard() -> YardEntry {
     YardEntry {
-        format_version: 1,
+        format_version: FORMAT_VERSION,
         name: "Full yard".to_owned(),
         place: Some("Nowhere".to_owned()),
         invented: Some(true),
@@ -281,6 +282,7 @@ fn kit() -> KitEntry {
             guarded: Some(true),
         }),
         seat: Some(Seat::Loader),
+        included: Some(true),
         hookup_min: Some(20.0),
         price: Some(3_000.0),
         fitting_price: Some(400.0),

@@ -6,5 +6,8 @@ mod editing;
 mod every_field;
 mod format;
 mod full;
+mod golden;
 mod hand_written;
+mod included;
+mod schema;
 mod unreadable;

@@ -18,7 +18,7 @@ fn fault(text: &str) -> Fault {
 #[test]
 fn what_is_no_json_is_refused_with_its_place() {
     let half = &DEMO[..DEMO.len() / 2];
-    let comma = DEMO.replacen("\"format_version\": 1,", "\"format_version\": 1", 1);
+    let comma = DEMO.replacen("\"format_version\": 2,", "\"format_version\": 2", 1);
     assert_ne!(comma, DEMO);
     for text in [
         "",

@@ -3,11 +3,13 @@
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
+use std::time::Instant;
 
 use anyhow::{Context, Result};
 use serde_json::Value;
 use xshell::cmd;
 
+use crate::e2e;
 use crate::host::Host;
 use crate::server::Server;
 use crate::setup::{Browser, TARGET, WasmToolchain};
@@ -32,7 +34,97 @@ pub fn report(
     let folder = page(host, toolchain)?;
     let in_browser = times(&in_browser(host, browser, &folder)?)?;
     let model = times(&cmd!(sh, "{python} -B tests/bench/model.py").read()?)?;
-    print(&native, &in_browser, &model)
+    print(&native, &in_browser, &model)?;
+    let yard = e2e::large_yard(host)?;
+    let in_page = times(&in_page(host, browser, &yard)?)?;
+    print_grids(&native, &in_browser, &in_page, &without_page(host, &yard)?)
+}
+
+/// Reckons the yard by the example without a page, on one core and on all, with ranges and as rows of
+/// a table: seconds.
+fn without_page(host: &Host, yard: &Path) -> Result<[f64; 2]> {
+    let sh = &host.sh;
+    let mut seconds = [0.0; 2];
+    for (seconds, features) in seconds.iter_mut().zip(["", "parallel"]) {
+        cmd!(
+            sh,
+            "cargo build --quiet --release --package farend-core --example yard --features {features}"
+        )
+        .run()?;
+        let program = target_folder(host)?.join("release/examples/yard");
+        let started = Instant::now();
+        cmd!(sh, "{program} {yard}").ignore_stdout().run()?;
+        *seconds = started.elapsed().as_secs_f64();
+    }
+    Ok(seconds)
+}
+
+fn in_page(host: &Host, browser: &Browser, yard: &Path) -> Result<String> {
+    let server = Server::bind(0, &host.dist())?;
+    let url = server.url()?;
+    server.serve_in_background();
+    let sh = &host.sh;
+    Ok(cmd!(sh, "node tests/bench/whole_yard.mjs")
+        .env("FAREND_URL", &url)
+        .env("FAREND_LARGE_YARD", yard)
+        .env("CHROMIUM", &browser.chromium)
+        .read()?)
+}
+
+/// Whole yards: their machines and implements.
+const GRIDS: [(u32, u32); 3] = [(42, 40), (167, 100), (500, 200)];
+const ROUTES: u32 = 6;
+/// Seconds that the largest of them may take in the browser. Reported, never enforced.
+const GRID_GOAL: f64 = 1.0;
+
+fn print_grids(
+    native: &Times,
+    in_browser: &Times,
+    in_page: &Times,
+    without_page: &[f64; 2],
+) -> Result<()> {
+    println!("\nWhole yards at the likely values, 24 kits: milliseconds, and microseconds a route");
+    println!(
+        "{:>10} {:>10} {:>10} {:>7} {:>7}",
+        "routes", "native", "browser", "ratio", "µs"
+    );
+    for (machines, implements) in GRIDS {
+        let name = format!("grid-{machines}-{implements}");
+        let routes = machines * implements * ROUTES;
+        let (native, browser) = (of(native, &name)? / 1e3, of(in_browser, &name)? / 1e3);
+        println!(
+            "{routes:>10} {native:>10.1} {browser:>10.1} {:>7.2} {:>7.3}",
+            browser / native,
+            browser * 1e3 / f64::from(routes)
+        );
+    }
+    let seconds = of(in_browser, "grid-500-200")? / 1e6;
+    let verdict = if seconds <= GRID_GOAL {
+        "met"
+    } else {
+        "missed"
+    };
+    println!("Goal {GRID_GOAL} s for 600,000 routes in the browser: {verdict}, {seconds:.2} s.");
+    println!(
+        "{:.0} MB of the program's memory with that yard and its results, {:.1} MB handed to the page",
+        of(in_browser, "grid-megabytes")?,
+        of(in_browser, "grid-bytes")? / 1e6
+    );
+    println!(
+        "In the release page with its worker: {:.0} ms from the press to the last row; the page was \
+         held up for {:.0} ms at most (0: less than 50); {:.0} MB on its heap",
+        of(in_page, "page-ms")?,
+        of(in_page, "page-held-up-ms")?,
+        of(in_page, "page-heap-megabytes")?
+    );
+    let [one, all] = without_page;
+    println!("Without a page, with ranges, as a table: {one:.1} s on one core, {all:.1} s on all");
+    Ok(())
+}
+
+fn of(times: &Times, name: &str) -> Result<f64> {
+    let time = times.get(name).copied();
+    time.with_context(|| format!("{name} wasn't timed"))
 }
 
 fn times(json: &str) -> Result<Times> {
@@ -107,10 +199,6 @@ fn in_browser(host: &Host, browser: &Browser, folder: &Path) -> Result<String> {
 }
 
 fn print(native: &Times, in_browser: &Times, model: &Times) -> Result<()> {
-    let of = |times: &Times, name: &str| {
-        let time = times.get(name).copied();
-        time.with_context(|| format!("{name} wasn't timed"))
-    };
     println!("\nMedian microseconds, the demo yard's default pair");
     println!("{:>10} {:>10} {:>7}", "native", "browser", "ratio");
     for (name, words) in [

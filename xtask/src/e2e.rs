@@ -1,6 +1,6 @@
 //! Scripts of tests/e2e, run by node against the served release page.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use anyhow::Result;
 use xshell::cmd;
@@ -22,6 +22,19 @@ pub fn spreadsheet(host: &Host, browser: &Browser, program: &Path) -> Result<()>
     node(host, browser, &arguments, Some(program))
 }
 
+/// A yard of 500 machines and 200 implements, as a file.
+pub fn large_yard(host: &Host) -> Result<PathBuf> {
+    let sh = &host.sh;
+    let text = cmd!(
+        sh,
+        "cargo run --quiet --package farend-bench -- large 500 200"
+    )
+    .read()?;
+    let file = host.scratch().join("large-yard.json");
+    sh.write_file(&file, text)?;
+    Ok(file)
+}
+
 fn node(
     host: &Host,
     browser: &Browser,
@@ -33,11 +46,13 @@ fn node(
     server.serve_in_background();
 
     let sh = &host.sh;
+    let yard = large_yard(host)?;
     let _in_folder = sh.push_dir(host.root.join("tests").join("e2e"));
     cmd!(sh, "node {arguments...}")
         .env("FAREND_URL", &url)
         .env("FAREND_SUB_FOLDER", SUB_FOLDER)
         .env("FAREND_SHOTS", host.root.join("target").join("shots"))
+        .env("FAREND_LARGE_YARD", &yard)
         .env("CHROMIUM", &browser.chromium)
         .envs(spreadsheet.map(|program| ("SOFFICE", program)))
         .run()?;

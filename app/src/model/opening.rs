@@ -179,6 +179,29 @@ mod tests {
         });
     }
 
+    /// The demo cut off at many places, and with a letter too many in many of its keys.
+    #[test]
+    fn no_damaged_file_touches_what_is_open() {
+        let ends = DEMO.char_indices().step_by(DEMO.len() / 30);
+        let cut = ends.map(|(end, _)| DEMO[..end].to_owned());
+        let keys = DEMO.match_indices("\": ").step_by(20);
+        let misspelt = keys.map(|(end, _)| format!("{}e{}", &DEMO[..end], &DEMO[end..]));
+        let files: Vec<_> = cut.chain(misspelt).collect();
+        assert!(files.len() > 60, "{}", files.len());
+        with_model("", |model| {
+            model.open_file("own.json".to_owned(), &DEMO.replace("heron-68", "own-68"));
+            model.choose_machine("own-68".to_owned());
+            let (yard, state) = (model.yard.get(), model.state.get());
+            for file in files {
+                model.open_file("bad.json".to_owned(), &file);
+                let notice = model.notice.get();
+                assert!(matches!(notice, Some(Notice::BadFile { .. })), "{file}");
+                assert_eq!(model.yard.get(), yard);
+                assert_eq!(model.state.get(), state);
+            }
+        });
+    }
+
     #[test]
     fn a_saved_comparison_brings_back_yard_and_state() {
         with_model("", |model| {

@@ -162,7 +162,7 @@ impl Model {
             }
             if !has(List::Machines, &state.machine) {
                 state.machine = first.machine;
-                state.settings = Settings::default();
+                state.settings = state.settings.of_site();
             }
             if !has(List::Implements, &state.implement) {
                 state.implement = first.implement;

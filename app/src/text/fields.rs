@@ -68,6 +68,7 @@ fn common(key: &str) -> Option<&'static str> {
         "mount" => "How it hangs",
         // A kit.
         "routes" => "Routes that it serves",
+        "included" => "Comes along, nothing to buy",
         "pto_rpm" => "PTO speed",
         "drive" => "Mechanical steps",
         "pump" => "Pump",

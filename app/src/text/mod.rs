@@ -8,6 +8,7 @@ pub mod columns;
 pub mod cost;
 pub mod fields;
 pub mod fit;
+pub mod grid;
 pub mod labels;
 pub mod notices;
 pub mod reasons;

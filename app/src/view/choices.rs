@@ -7,6 +7,17 @@ use leptos::prelude::*;
 /// Machine and implement.
 #[component]
 pub fn Choices() -> impl IntoView {
+    view! {
+        <section class="choices">
+            <MachineChoice />
+            <ImplementChoice />
+        </section>
+    }
+}
+
+/// The choice of a machine.
+#[component]
+pub fn MachineChoice() -> impl IntoView {
     let model = Model::of_page();
     let machines = move || {
         let yard = model.yard.read();
@@ -15,6 +26,21 @@ pub fn Choices() -> impl IntoView {
             .map(|machine| (machine.id.clone(), machine.name.clone()))
             .collect()
     };
+    view! {
+        <Choice
+            id="machine"
+            name=labels::MACHINE
+            items=Signal::derive(machines)
+            chosen=Signal::derive(move || model.state.read().machine.clone())
+            choose=move |id| model.choose_machine(id)
+        />
+    }
+}
+
+/// The choice of an implement.
+#[component]
+pub fn ImplementChoice() -> impl IntoView {
+    let model = Model::of_page();
     let implements = move || {
         let yard = model.yard.read();
         yard.implements
@@ -23,22 +49,13 @@ pub fn Choices() -> impl IntoView {
             .collect()
     };
     view! {
-        <section class="choices">
-            <Choice
-                id="machine"
-                name=labels::MACHINE
-                items=Signal::derive(machines)
-                chosen=Signal::derive(move || model.state.read().machine.clone())
-                choose=move |id| model.choose_machine(id)
-            />
-            <Choice
-                id="implement"
-                name=labels::IMPLEMENT
-                items=Signal::derive(implements)
-                chosen=Signal::derive(move || model.state.read().implement.clone())
-                choose=move |id| model.choose_implement(id)
-            />
-        </section>
+        <Choice
+            id="implement"
+            name=labels::IMPLEMENT
+            items=Signal::derive(implements)
+            chosen=Signal::derive(move || model.state.read().implement.clone())
+            choose=move |id| model.choose_implement(id)
+        />
     }
 }
 

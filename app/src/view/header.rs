@@ -28,10 +28,11 @@ pub fn Header() -> impl IntoView {
         <header class="head">
             <div class="brand">
                 <h1>{labels::TITLE}</h1>
-                <p>{labels::PURPOSE}</p>
+                <Show when=move || model.view.get() == View::Pair>
+                    <p>{labels::PURPOSE}</p>
+                </Show>
             </div>
             <UnitSwitch />
-            <Views />
             <details class="menu" data-testid="menu">
                 <summary>{labels::MENU}</summary>
                 <div class="tools">
@@ -40,6 +41,7 @@ pub fn Header() -> impl IntoView {
                 </div>
             </details>
             <SaveMenu />
+            <Views />
             <p class="yard" data-testid="yard-name">
                 {yard_name}
                 <Show when=move || model.yard.read().invented>

@@ -15,6 +15,7 @@ use super::take_home::TakeHome;
 use super::what_if::WhatIf;
 use super::yard::YardView;
 use crate::model::Model;
+use crate::model::grid::GridModel;
 use crate::model::yard::name;
 use crate::storage::Keeper;
 use crate::text::yard as text;
@@ -32,6 +33,7 @@ pub fn Page() -> impl IntoView {
     let model = Model::new(yard, &browser::fragment());
     provide_context(model);
     provide_context(keeper);
+    provide_context(GridModel::new(model));
     link::follow(model);
     keeper.follow(model);
     view! {

@@ -14,7 +14,7 @@ use farend_core::recommend::Advice;
 use farend_core::route::RouteId;
 use farend_core::seat::minds_wheels;
 use farend_core::stage::StagePhysics;
-use farend_core::state::State;
+use farend_core::state::{State, View};
 use farend_core::units::UnitSystem;
 use leptos::prelude::*;
 
@@ -36,7 +36,9 @@ pub fn TakeHome() -> impl IntoView {
         let handle = window_event_listener_untyped(event, move |_| printing.set(is));
         on_cleanup(move || handle.remove());
     }
-    let shown = move || model.taking_home.get() || printing.get();
+    // Other views have sheets of their own.
+    let shown =
+        move || model.taking_home.get() || (printing.get() && model.view.get() == View::Pair);
     let close = move || {
         model.taking_home.set(false);
         // Where the reader came from.

@@ -58,7 +58,8 @@ impl Cell {
     }
 }
 
-fn guarded(text: &str) -> String {
+/// A text as a cell holds it: with an apostrophe in front where it would be taken for a formula.
+pub fn guarded(text: &str) -> String {
     if text.starts_with(STARTS_FORMULA) {
         format!("'{text}")
     } else {

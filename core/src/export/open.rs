@@ -3,6 +3,7 @@
 use super::comparison::{FORMAT_VERSION, Format};
 use crate::fault::{Fault, Rule};
 use crate::state::{LONGEST_LINK, LinkFault, State};
+use crate::yard::format::{VERSION, refuse_newer};
 use crate::yard::report::Report;
 use crate::yard::rules::{LARGEST_FILE, YARD, optional, required};
 use crate::yard::shape::{Field, Shape, check_group};
@@ -21,7 +22,6 @@ pub struct Opened {
 /// The most bytes that a saved comparison may have: the largest yard, indented, and its results.
 pub const LARGEST_COMPARISON: usize = 4 * LARGEST_FILE;
 
-const VERSION: &str = "format_version";
 const LINK: &str = "link";
 const YARD_KEY: &str = "yard";
 
@@ -65,22 +65,8 @@ pub fn open(text: &str) -> Result<Opened, Vec<Fault>> {
 }
 
 fn comparison(mut group: Map<String, Value>) -> Result<Opened, Vec<Fault>> {
+    refuse_newer(&group, FORMAT_VERSION)?;
     let mut report = Report::default();
-    if let Some(version) = group.get(VERSION)
-        && version
-            .as_f64()
-            .is_some_and(|it| it > f64::from(FORMAT_VERSION))
-    {
-        // What else is wrong with it can't be told.
-        let rule = Rule::Within {
-            min: 1.0,
-            max: f64::from(FORMAT_VERSION),
-            unit: "",
-        };
-        let hint = "A newer version of this page made the file: reload the page first.";
-        report.add(VERSION, Report::shorten(version), rule, hint);
-        return Err(report.into_faults());
-    }
     group.remove("results");
     let yard = group.remove(YARD_KEY);
     check_group(&group, COMPARISON, "", &mut report);

@@ -18,14 +18,15 @@ use crate::physics::hitch::Category;
 use crate::physics::shaft::ShaftType;
 use crate::quantity::{AngularSpeed, Flow, Length, Mass, Power, Pressure, Time, Torque};
 use crate::route::RouteId;
-use crate::route::part::NoFit;
+use crate::route::part::{Hookup, NoFit};
 use crate::seat::seat;
 use crate::settings::Settings;
 use crate::spread::Spread;
 use crate::thermal::Heat;
+use serde::{Deserialize, Serialize};
 
 /// What an item comes to, from the best.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 pub enum Judgement {
     /// It fits.
     Pass,
@@ -218,13 +219,30 @@ pub struct Look<'a> {
     pub settings: &'a Settings,
     /// The kit that the route takes.
     pub kit: &'a Kit,
-    /// The route at work.
-    pub run: &'a Run,
+    /// The route at work; without it nothing is said of torque, flow and pressure, of which none
+    /// stops a route.
+    pub run: Option<&'a Run>,
     /// How warm its oil gets, where it has any.
     pub heat: Option<&'a Heat>,
 }
 
-impl Look<'_> {
+/// As many items as most routes have.
+const MANY_ITEMS: usize = 16;
+
+impl<'a> Look<'a> {
+    /// Before it's known how the route runs with a kit.
+    pub fn before(route: RouteId, pair: Hookup<'a>, kit: &'a Kit) -> Self {
+        Self {
+            route,
+            machine: pair.machine,
+            implement: pair.implement,
+            settings: pair.settings,
+            kit,
+            run: None,
+            heat: None,
+        }
+    }
+
     /// Where it puts the implement.
     pub fn seat(&self) -> Seat {
         seat(self.route, self.kit, self.implement)
@@ -232,12 +250,17 @@ impl Look<'_> {
 
     /// Every item, in the order in which one would look.
     pub fn items(&self) -> Vec<Item> {
-        let mut items = Vec::new();
+        let mut items = Vec::with_capacity(MANY_ITEMS);
         shaft::look(self, &mut items);
         oil::look(self, &mut items);
         carrying::look(self, &mut items);
         items.push(self.guards());
         items
+    }
+
+    /// Whether it can't be hooked up like this.
+    pub fn is_stopped(&self) -> bool {
+        gravest(&self.items()) == Judgement::Stop
     }
 
     fn guards(&self) -> Item {

@@ -31,7 +31,7 @@ pub(super) fn look(look: &Look<'_>, items: &mut Vec<Item>) {
             },
         });
     }
-    for passage in &look.run.ledger.passages {
+    for passage in look.run.iter().flat_map(|run| &run.ledger.passages) {
         match (&passage.stage, passage.takes.rate) {
             (Stage::Divert(_), Rate::Flowing(comes)) => items.push(Item {
                 check: Check::MotorFlow {

@@ -16,8 +16,8 @@ pub struct OtherKit {
 }
 
 /// The kits that serve a route and whose gravest item is better than that of the one that was
-/// looked at: the best judged first, of those the one that delivers most. A route takes the kit
-/// that delivers most, whether it can be hooked up or not.
+/// looked at: the best judged first, of those the one that delivers most. Of the kits that nothing
+/// stops a route takes the one that delivers most, whatever must be asked or changed for it.
 pub fn other_kits(look: &Look<'_>, kits: &[Kit]) -> Vec<OtherKit> {
     let than = gravest(&look.items());
     let mut others: Vec<_> = kits
@@ -56,7 +56,7 @@ fn other(look: &Look<'_>, kit: &Kit) -> Option<OtherKit> {
     );
     let items = Look {
         kit,
-        run: &run,
+        run: Some(&run),
         heat: heat.as_ref(),
         ..*look
     }

@@ -190,7 +190,8 @@ fn working_angle(look: &Look<'_>, input: Option<Place>) -> Option<Item> {
 /// Equation: T = (P/ω)·(P_engine/P_taken). Units: SI. Valid range: a shaft that turns.
 /// Source: before the first stage with oil all is in proportion to what is taken.
 fn torques(look: &Look<'_>, input: Option<&InputShaft>, items: &mut Vec<Item>) {
-    let ledger = &look.run.ledger;
+    let Some(run) = look.run else { return };
+    let ledger = &run.ledger;
     let taken = ledger.taken();
     if taken <= Power::ZERO {
         return;

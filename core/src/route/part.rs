@@ -84,6 +84,24 @@ pub enum NoFit {
     },
 }
 
+impl NoFit {
+    /// Whether another kit could mend it.
+    pub fn is_of_kit(self) -> bool {
+        match self {
+            Self::WrongKind(_)
+            | Self::NoRearPto
+            | Self::NoMidPto
+            | Self::NoOutlet
+            | Self::NoShaft(_)
+            | Self::NoMotor => false,
+            Self::NoKit
+            | Self::KitForOtherPto { .. }
+            | Self::PumpTooFast { .. }
+            | Self::WrongSpeed { .. } => true,
+        }
+    }
+}
+
 /// Brought over needed input speed, both rated, that can still be worked with: this project's
 /// judgement.
 const SPEED_FITS: core::ops::RangeInclusive<f64> = 0.8..=1.1;

@@ -573,10 +573,19 @@ pub(super) fn kit(entry: &KitEntry, path: &str, report: &mut Report) -> Kit {
         shaft: kit_shaft(entry, path, report),
         slips: first_slip(entry),
         seat: entry.seat,
+        included: entry.included.unwrap_or_else(|| usually_included(entry)),
         hookup: entry.hookup_min.map(Time::minutes),
         price: entry.price,
         fitting: entry.fitting_price,
     }
+}
+
+/// Joint shafts come with an implement and hoses with one that has a motor; what changes a speed,
+/// pumps or moves the implement elsewhere is bought: this project's judgement.
+fn usually_included(entry: &KitEntry) -> bool {
+    let mut drive = entry.drive.iter();
+    let only_joints = drive.all(|step| step.kind == GearKind::JointShaft);
+    only_joints && entry.pump.is_none() && entry.seat.is_none()
 }
 
 fn kit_shaft(entry: &KitEntry, path: &str, report: &mut Report) -> KitShaft {

@@ -4,11 +4,12 @@
 //! many entries as in a small one.
 
 use super::entry::{ImplementEntry, KitEntry, MachineEntry, YardEntry};
+use super::format::VERSION;
 use super::list::List;
 use super::report::Report;
 use super::rules::{self, FORMAT_VERSION, LARGEST_FILE, MOST_ENTRIES};
 use super::shape::{check_group, fits_id};
-use super::{Yard, build, drop_nulls, path, read_group};
+use super::{Yard, build, drop_nulls, format, path, read_group};
 use crate::fault::{Fault, Rule};
 use crate::implement::Implement;
 use crate::kit::Kit;
@@ -90,7 +91,8 @@ impl Editing {
     ///
     /// # Errors
     /// As [`Self::from_json`].
-    pub(crate) fn from_group(mut group: Map<String, Value>) -> Result<Self, Vec<Fault>> {
+    pub(crate) fn from_group(group: Map<String, Value>) -> Result<Self, Vec<Fault>> {
+        let mut group = format::raised(group)?;
         let mut report = Report::default();
         let mut yard = Self::default();
         for list in List::ALL {
@@ -115,7 +117,7 @@ impl Editing {
             *yard.list_mut(*list) = items.into_iter().map(|item| kept(*list, item)).collect();
         }
         yard.set_own(group);
-        let of_version = |fault: &&Fault| fault.path == "format_version";
+        let of_version = |fault: &&Fault| fault.path == VERSION;
         let version = yard.own_faults.iter().find(of_version).cloned();
         match (report.into_faults(), version) {
             (faults, None) if faults.is_empty() => Ok(yard),
@@ -458,8 +460,7 @@ fn sound_own(own: &Map<String, Value>, faults: &[Fault]) -> Map<String, Value> {
         own.remove(key);
     }
     own.entry("name").or_insert_with(|| UNNAMED.into());
-    own.entry("format_version")
-        .or_insert_with(|| FORMAT_VERSION.into());
+    own.entry(VERSION).or_insert_with(|| FORMAT_VERSION.into());
     own
 }
 

@@ -1,4 +1,4 @@
-//! The yard file as it is written: format version 1. Field names carry their units.
+//! The yard file as it is written: format version 2. Field names carry their units.
 //!
 //! Read only after [`super::rules`] has found nothing wrong with the shape and the ranges.
 
@@ -19,7 +19,7 @@ use serde::{Deserialize, Deserializer, Serialize};
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct YardEntry {
-    /// 1.
+    /// 2.
     #[serde(deserialize_with = "whole")]
     pub format_version: u32,
     /// What the yard is called.
@@ -422,6 +422,9 @@ pub struct KitEntry {
     /// Where it puts the implement, where that isn't the route's usual place.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub seat: Option<Seat>,
+    /// Whether it comes with the machine or the implement.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub included: Option<bool>,
     /// Minutes to hook it up.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub hookup_min: Option<f64>,

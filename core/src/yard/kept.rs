@@ -2,11 +2,12 @@
 //! which version wrote it.
 
 use super::edit::Editing;
+use super::format::refuse_newer;
 use super::read_group;
 use super::rules::{FORMAT_VERSION, LARGEST_FILE};
 use crate::words::words;
 use serde::Serialize;
-use serde_json::{Map, Value};
+use serde_json::Value;
 
 /// The version of the envelope.
 const VERSION: u32 = 1;
@@ -24,7 +25,7 @@ words! {
 #[derive(Serialize)]
 struct Envelope {
     format: Format,
-    version: u32,
+    format_version: u32,
     yard: Value,
 }
 
@@ -41,7 +42,7 @@ pub enum KeptFault {
 pub fn write(yard: &Editing) -> Option<String> {
     let envelope = Envelope {
         format: Format::Yard,
-        version: VERSION,
+        format_version: VERSION,
         yard: yard.written(),
     };
     serde_json::to_string(&envelope).ok()
@@ -57,16 +58,11 @@ pub fn read(text: &str) -> Result<Editing, KeptFault> {
     if envelope.get("format").and_then(Value::as_str) != Some(Format::Yard.word()) {
         return Err(damaged);
     }
+    let newer = |_| KeptFault::Newer;
+    refuse_newer(&envelope, VERSION).map_err(newer)?;
     let yard = envelope.remove("yard");
-    let of_yard = yard.as_ref().and_then(Value::as_object);
-    let is_newer = |group: &Map<String, Value>, key: &str, own: u32| {
-        let version = group.get(key).and_then(Value::as_f64);
-        version.is_some_and(|version| version > f64::from(own))
-    };
-    if is_newer(&envelope, "version", VERSION)
-        || of_yard.is_some_and(|yard| is_newer(yard, "format_version", FORMAT_VERSION))
-    {
-        return Err(KeptFault::Newer);
+    if let Some(Value::Object(yard)) = &yard {
+        refuse_newer(yard, FORMAT_VERSION).map_err(newer)?;
     }
     match yard {
         Some(Value::Object(yard)) => Editing::from_group(yard).map_err(|_| damaged),

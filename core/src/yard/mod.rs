@@ -4,6 +4,7 @@ pub mod build;
 pub mod edit;
 pub mod entry;
 pub mod entry_hookup;
+pub(crate) mod format;
 pub mod history;
 pub mod kept;
 pub mod list;
@@ -46,7 +47,8 @@ pub struct Yard {
     pub implements: Vec<Implement>,
     /// What joins them.
     pub kits: Vec<Kit>,
-    /// The file that all of this comes from, with its comments, to be written again.
+    /// The file that all of this comes from, with its comments, raised to the current format
+    /// version, to be written again.
     pub written: Value,
 }
 
@@ -54,7 +56,7 @@ pub struct Yard {
 pub const DEMO: &str = include_str!("demo.json");
 
 impl Yard {
-    /// Reads a yard file.
+    /// Reads a yard file of this format version or an older one.
     ///
     /// # Errors
     /// Every fault of the file, with its path, what was found, what is allowed and a hint.
@@ -64,6 +66,7 @@ impl Yard {
 
     /// Reads a yard from a group of JSON.
     pub(crate) fn from_group(group: Map<String, Value>) -> Result<Self, Vec<Fault>> {
+        let group = format::raised(group)?;
         let mut report = Report::default();
         shape::check_group(&group, rules::YARD, "", &mut report);
         if !report.is_empty() {

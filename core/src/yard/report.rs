@@ -55,12 +55,15 @@ impl Report {
 
     /// A value as a fault repeats it.
     pub fn shorten(value: &Value) -> String {
-        let text = value.to_string();
-        if text.chars().count() <= Self::LONGEST {
-            return text;
+        Self::cut(&value.to_string())
+    }
+
+    /// The start of a text that is longer than what a fault repeats.
+    pub fn cut(text: &str) -> String {
+        match text.char_indices().nth(Self::LONGEST) {
+            None => text.to_owned(),
+            Some((end, _)) => format!("{}…", text.get(..end).unwrap_or_default()),
         }
-        let start: String = text.chars().take(Self::LONGEST).collect();
-        format!("{start}…")
     }
 
     /// Nothing found?

@@ -1,6 +1,7 @@
-//! The fields of a yard file, format version 1: what each may hold, in which unit, and the hint
+//! The fields of a yard file, format version 2: what each may hold, in which unit, and the hint
 //! that a fault gets. The one place for ranges, which are this project's judgement.
 
+use super::format::VERSION;
 use super::rules_hookup::{AXLES, HITCH, INPUT_END, KIT_SHAFT, LOADER, MOUNT, PRICE, PTO_END};
 use super::shape::{Field, Shape};
 use crate::hookup::Seat;
@@ -16,8 +17,8 @@ use crate::settings::{
 use crate::stage::gear::GearKind;
 use Shape::{Flag, Group, Id, Many, Number, OneOf, Text, Uncertain, Whole, Words};
 
-/// The format version that this program writes and reads.
-pub const FORMAT_VERSION: u32 = 1;
+/// The format version that this program writes. It reads the older ones too ([`super::format`]).
+pub const FORMAT_VERSION: u32 = 2;
 /// The most bytes that a yard file may have.
 pub const LARGEST_FILE: usize = 2_000_000;
 /// The most entries that a list may have.
@@ -580,6 +581,11 @@ pub(super) const KIT: &[Field] = &[
         "Where it puts the implement; left out, it's the usual place of its route.",
     ),
     optional(
+        "included",
+        Flag,
+        "Whether it comes with the machine or the implement, so that nothing must be bought.",
+    ),
+    optional(
         "hookup_min",
         within(0.0, 600.0, "min"),
         "Minutes to hook it up.",
@@ -591,9 +597,12 @@ pub(super) const KIT: &[Field] = &[
 /// A whole yard file.
 pub const YARD: &[Field] = &[
     required(
-        "format_version",
-        Whole { min: 1, max: 1 },
-        "This program reads version 1.",
+        VERSION,
+        Whole {
+            min: 1,
+            max: FORMAT_VERSION,
+        },
+        "Write 2 in a new file; 1 and 2 can be read.",
     ),
     NAME,
     optional("place", Text { most: 80 }, "Where the yard is."),

@@ -150,7 +150,8 @@ pub fn check_group(
         // "$schema" and "comment" are for people and editors.
         let known = fields.iter().any(|field| field.key == key);
         if !known && key != "$schema" && key != "comment" {
-            report.add(join(key), "", Rule::UnknownField, nearest(key, fields));
+            let key = Report::cut(key);
+            report.add(join(&key), "", Rule::UnknownField, nearest(&key, fields));
         }
     }
 }
@@ -276,6 +277,7 @@ fn check_uncertain(
         report.add(path, found, rule, hint);
     }
     if let Some(source) = group.get("source")
+        && !source.is_null()
         && !source
             .as_str()
             .is_some_and(|key| Source::WORDS.contains(&key))
@@ -287,7 +289,7 @@ fn check_uncertain(
     }
     for key in group.keys() {
         if !KEYS.contains(&key.as_str()) && key != "source" {
-            let path = format!("{path}.{key}");
+            let path = format!("{path}.{}", Report::cut(key));
             let hint = "The fields here are: low, likely, high, source.";
             report.add(path, "", Rule::UnknownField, hint);
         }

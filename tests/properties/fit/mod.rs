@@ -39,7 +39,7 @@ impl Joint {
             implement: &self.implement,
             settings: case.hookup.settings,
             kit: &self.kit,
-            run: case.run,
+            run: Some(case.run),
             heat: None,
         }
     }

@@ -35,6 +35,8 @@ pub fn kit(id: String, routes: Vec<RouteId>) -> BoxedStrategy<KitEntry> {
                 hoses: Some(hoses),
                 shaft,
                 seat,
+                // Nothing hangs on it: it needs no draw of its own.
+                included: money.0.map(|price| price < 5e5),
                 hookup_min,
                 price: money.0,
                 fitting_price: money.1,

@@ -17,7 +17,8 @@ pub use settings::{Turned, settings};
 
 use farend_core::route::RouteId;
 use farend_core::source::Source;
-use farend_core::yard::entry::{UncertainEntry, YardEntry};
+use farend_core::yard::entry::{ImplementEntry, KitEntry, MachineEntry, UncertainEntry, YardEntry};
+use farend_core::yard::rules::FORMAT_VERSION;
 use libm::pow;
 use proptest::option;
 use proptest::prelude::*;
@@ -43,22 +44,88 @@ pub fn yard() -> BoxedStrategy<YardEntry> {
         .prop_map(
             |(tractor, skid_steer, implements, mut kits, further, invented, hour_price)| {
                 kits.push(further);
-                YardEntry {
-                    format_version: 1,
-                    name: "A yard".to_owned(),
-                    place: invented.map(|_| "Nowhere".to_owned()),
-                    invented,
-                    dealer: invented.map(|_| "A dealer".to_owned()),
-                    note: hour_price.map(|_| "A note".to_owned()),
-                    currency: hour_price.map(|_| "EUR".to_owned()),
-                    hour_price,
-                    machines: vec![tractor, skid_steer],
-                    implements: implements.into(),
-                    kits,
-                }
+                let machines = vec![tractor, skid_steer];
+                of(machines, implements.into(), kits, invented, hour_price)
             },
         )
         .boxed()
+}
+
+fn of(
+    machines: Vec<MachineEntry>,
+    implements: Vec<ImplementEntry>,
+    kits: Vec<KitEntry>,
+    invented: Option<bool>,
+    hour_price: Option<f64>,
+) -> YardEntry {
+    YardEntry {
+        format_version: FORMAT_VERSION,
+        name: "A yard".to_owned(),
+        place: invented.map(|_| "Nowhere".to_owned()),
+        invented,
+        dealer: invented.map(|_| "A dealer".to_owned()),
+        note: hour_price.map(|_| "A note".to_owned()),
+        currency: hour_price.map(|_| "EUR".to_owned()),
+        hour_price,
+        machines,
+        implements,
+        kits,
+    }
+}
+
+/// What small yards are put together from, each with one of each: drawing them at random takes
+/// longer than reading them.
+#[derive(Clone, Debug)]
+pub struct Parts {
+    machines: [MachineEntry; 3],
+    implements: [ImplementEntry; 3],
+    kits: [KitEntry; 2],
+    invented: Option<bool>,
+    hour_price: Option<f64>,
+}
+
+impl Parts {
+    /// With machines of a kind.
+    pub fn with(machine: fn(&'static str) -> BoxedStrategy<MachineEntry>) -> BoxedStrategy<Self> {
+        let kit = || {
+            let routes = proptest::sample::subsequence(RouteId::ALL, 1..=RouteId::ALL.len());
+            routes.prop_flat_map(|routes| kit("kit".to_owned(), routes))
+        };
+        (
+            [machine("one"), machine("two"), machine("three")],
+            [implement("one"), implement("two"), implement("three")],
+            [kit(), kit()],
+            option::of(any::<bool>()),
+            option::of(0.0..500.0),
+        )
+            .prop_map(|(machines, implements, kits, invented, hour_price)| Self {
+                machines,
+                implements,
+                kits,
+                invented,
+                hour_price,
+            })
+            .boxed()
+    }
+
+    /// Every yard.
+    pub fn yards(&self) -> Vec<YardEntry> {
+        let mut yards = Vec::new();
+        for machine in &self.machines {
+            for implement in &self.implements {
+                for kit in &self.kits {
+                    yards.push(of(
+                        vec![machine.clone()],
+                        vec![implement.clone()],
+                        vec![kit.clone()],
+                        self.invented,
+                        self.hour_price,
+                    ));
+                }
+            }
+        }
+        yards
+    }
 }
 
 /// A number between two above zero, each order of size as likely as another.

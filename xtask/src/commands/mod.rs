@@ -62,6 +62,7 @@ pub fn bench(host: &Host) -> Result<()> {
         let browser = setup::browser(host, steps)?;
         setup::flow_packages(host, steps)?;
         let python = setup::reference(host, steps)?;
+        steps.run("release page", || page::build(host, wasm))?;
         steps.run("times", || times::report(host, wasm, &browser, &python))
     })
 }

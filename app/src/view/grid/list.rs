@@ -1,0 +1,166 @@
+//! The machines for one implement, or the implements for one machine, best first.
+
+use super::scroll::{Scroll, Way};
+use crate::model::Model;
+use crate::model::grid::GridModel;
+use crate::number;
+use crate::text::{grid, labels};
+use farend_core::fit::Judgement;
+use farend_core::grid::{Cell, Reading};
+use farend_core::route::RouteId;
+use leptos::ev::KeyboardEvent;
+use leptos::prelude::*;
+
+/// Height of an entry in rem, wide and on a phone.
+const ENTRY: f64 = 3.6;
+const ENTRY_ON_A_PHONE: f64 = 6.4;
+/// Narrower than so many rem it's a phone.
+const PHONE: f64 = 40.0;
+
+/// The list.
+#[component]
+pub fn List(reading: Reading) -> impl IntoView {
+    let (model, grid) = (Model::of_page(), GridModel::of_page());
+    let scroll = Scroll::new();
+    let at = RwSignal::new(0_usize);
+    let count = Memo::new(move |_| match reading {
+        Reading::Implements => grid.arranged.read().implements.len(),
+        _ => grid.arranged.read().machines.len(),
+    });
+    let size = Memo::new(move |_| {
+        if scroll.width() < PHONE {
+            ENTRY_ON_A_PHONE
+        } else {
+            ENTRY
+        }
+    });
+    let active = Memo::new(move |_| at.get().min(count.get().saturating_sub(1)));
+    let in_sight = Memo::new(move |_| scroll.in_sight(Way::Down, count.get(), size.get(), 0.0));
+    let pair = move |place: usize| match reading {
+        Reading::Implements => (0, place),
+        _ => (place, 0),
+    };
+    let open = move |place: usize| {
+        let (row, column) = pair(place);
+        grid.open(model, row, column);
+    };
+    let key = move |event: KeyboardEvent| {
+        let (now, count) = (active.get_untracked(), count.get_untracked());
+        if count == 0 {
+            return;
+        }
+        let page = scroll.page(size.get_untracked(), 0.0);
+        let to = match event.key().as_str() {
+            "ArrowDown" => now + 1,
+            "ArrowUp" => now.saturating_sub(1),
+            "PageDown" => now + page,
+            "PageUp" => now.saturating_sub(page),
+            "Home" => 0,
+            "End" => count - 1,
+            "Enter" | " " => {
+                event.prevent_default();
+                return open(now);
+            }
+            _ => return,
+        };
+        event.prevent_default();
+        let to = to.min(count - 1);
+        at.set(to);
+        scroll.to(Way::Down, to, size.get_untracked(), 0.0);
+    };
+    view! {
+        <div
+            class="yard-list"
+            role="listbox"
+            tabindex="0"
+            data-testid="list"
+            aria-label=grid::reading(reading)
+            aria-activedescendant=move || format!("entry-{}", active.get())
+            node_ref=scroll.node
+            on:scroll=move |_| scroll.follow()
+            on:keydown=key
+        >
+            <div
+                class="ground"
+                role="presentation"
+                style:height=move || format!("{}rem", size.get() * count.get() as f64)
+            >
+                <For
+                    each=move || in_sight.get()
+                    key=|place| *place
+                    children=move |place| {
+                        let (row, column) = pair(place);
+                        let name = move || match reading {
+                            Reading::Implements => grid.implement_name(model, column),
+                            _ => grid.machine_name(model, row),
+                        };
+                        let kind = move || match reading {
+                            Reading::Implements => {
+                                grid.implement_kind(model, column).map(grid::implement_kind)
+                            }
+                            _ => grid.machine_kind(model, row).map(grid::machine_kind),
+                        };
+                        let shown = Memo::new(move |_| grid.shown(row, column));
+                        let is_active = move || active.get() == place;
+                        view! {
+                            <div
+                                role="option"
+                                class="entry-line"
+                                class:active=is_active
+                                id=format!("entry-{place}")
+                                aria-selected=move || is_active().to_string()
+                                aria-posinset=place + 1
+                                aria-setsize=move || count.get()
+                                style:top=move || format!("{}rem", size.get() * place as f64)
+                                style:height=move || format!("{}rem", size.get())
+                                on:click=move |_| {
+                                    at.set(place);
+                                    open(place);
+                                }
+                            >
+                                <span class="what">
+                                    {name} " " <span class="kind">{kind}</span>
+                                </span>
+                                {move || shown.get().map(|shown| details(model, grid, column, shown))}
+                            </div>
+                        }
+                    }
+                />
+            </div>
+        </div>
+    }
+}
+
+/// What is said of an entry behind its name.
+fn details(
+    model: Model,
+    grid: GridModel,
+    implement: usize,
+    shown: Option<(RouteId, Cell)>,
+) -> impl IntoView {
+    let Some((route, cell)) = shown else {
+        return view! {
+            <span class="standing" data-standing=labels::NO_FIT>
+                {labels::NO_FIT}
+            </span>
+        }
+        .into_any();
+    };
+    let units = model.units.get();
+    let delivered = grid
+        .need(model, implement)
+        .map(|need| number::power(cell.delivered(need), units));
+    let kit = grid.kit_name(model, &cell);
+    let asks = (cell.fit == Judgement::Question).then(|| {
+        view! { <span class="asks">{grid::ASKS}</span> }
+    });
+    view! {
+        <span class="standing" data-standing=labels::standing(cell.standing)>
+            {grid::standing(&cell)}
+        </span>
+        <span class="delivers">{delivered}</span>
+        <span class="by">{labels::route(route)} {kit.map(|kit| format!(": {kit}"))}</span>
+        {asks}
+    }
+    .into_any()
+}

@@ -1,0 +1,32 @@
+//! What is shown, to be taken along: as a table, on paper.
+
+use super::super::save::hand_over;
+use crate::model::Model;
+use crate::model::grid::GridModel;
+use crate::text::grid;
+use crate::{browser, tables};
+use leptos::prelude::*;
+
+/// The buttons.
+#[component]
+pub fn Take() -> impl IntoView {
+    let (model, grid) = (Model::of_page(), GridModel::of_page());
+    let refused = RwSignal::new(false);
+    let save = move |_| {
+        let text = untrack(|| tables::grid(model, grid)).to_csv();
+        let content = text.and_then(|text| browser::blob(&text, browser::CSV));
+        hand_over(model, grid::FILE, content);
+    };
+    let print = move |_| refused.set(!browser::print());
+    view! {
+        <div class="tools">
+            <button type="button" data-testid="grid-save" on:click=save>
+                {grid::SAVE}
+            </button>
+            <button type="button" data-testid="grid-print" on:click=print>
+                {grid::PRINT}
+            </button>
+        </div>
+        <p role="status">{move || refused.get().then_some(grid::CANT_PRINT)}</p>
+    }
+}
