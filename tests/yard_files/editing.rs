@@ -1,6 +1,8 @@
 //! A yard that is edited: entries with faults, new ones, copies, paths, what is kept of it.
 
 use farend_core::fault::Rule;
+use farend_core::stage::gear::GearKind;
+use farend_core::yard::assumed::assumed;
 use farend_core::yard::edit::{Change, Editing, Whose};
 use farend_core::yard::history::{Deed, History, MOST_STEPS};
 use farend_core::yard::kept::{self, KeptFault};
@@ -271,4 +273,108 @@ fn a_kept_yard_that_is_damaged_or_newer_is_told_apart() {
         other(r#""format_version":2"#, r#""format_version":9"#),
         Err(KeptFault::Newer)
     );
+}
+
+/// What is said to be assumed is what comes of an entry that leaves it out.
+#[test]
+fn what_is_assumed_is_what_is_taken() {
+    let without = |list: List, place: usize, path: &str| {
+        let mut yard = demo();
+        let whose = Whose::Entry(list, place);
+        if let Some(change) = yard.putting(whose, path, None) {
+            yard.apply(change).expect("that can be made");
+        }
+        let entry = yard.entry(list, place).expect("an entry");
+        (assumed(entry, path).expect("a figure"), yard.sound())
+    };
+    let near = |(said, taken): (f64, f64), path: &str| {
+        assert!(
+            (said - taken).abs() < 1e-9 * taken.max(1.0),
+            "{path}: {said}, not {taken}"
+        );
+    };
+    for (path, place) in [
+        ("circuits[0].volumetric", 0),
+        ("circuits[0].hydro_mechanical", 0),
+        ("circuits[0].valve_bar", 0),
+        // One that senses its load.
+        ("circuits[0].valve_bar", 4),
+    ] {
+        let (said, yard) = without(List::Machines, place, path);
+        let circuit = &yard.machines[place].circuits[0];
+        let taken = match path.rsplit_once('.').expect("a group").1 {
+            "volumetric" => circuit.volumetric.likely,
+            "hydro_mechanical" => circuit.hydro_mechanical.likely,
+            _ => circuit.valve.likely.to_bar(),
+        };
+        near((said, taken), path);
+    }
+    let (said, yard) = without(List::Machines, 0, "rear_pto.rating_kw");
+    let rating = yard.machines[0]
+        .rear_pto
+        .as_ref()
+        .and_then(|pto| pto.rating);
+    near(
+        (said, rating.expect("a rating").likely.to_kilowatts()),
+        "rear_pto.rating_kw",
+    );
+    let (said, yard) = without(List::Machines, 0, "oil.kg_m3");
+    let oil = yard.machines[0].oil.density_at_15;
+    near((said, oil.to_kilograms_per_cubic_metre()), "oil.kg_m3");
+
+    let with_motor = |it: &farend_core::implement::Implement| it.motor.is_some();
+    let place = farend_tests::demo()
+        .implements
+        .iter()
+        .position(with_motor)
+        .expect("a motor");
+    for path in [
+        "motor.volumetric",
+        "motor.hydro_mechanical",
+        "motor.starting",
+    ] {
+        let (said, yard) = without(List::Implements, place, path);
+        let motor = yard.implements[place].motor.as_ref().expect("a motor");
+        let taken = match path {
+            "motor.volumetric" => motor.volumetric,
+            "motor.starting" => motor.starting,
+            _ => motor.hydro_mechanical,
+        };
+        near((said, taken.likely), path);
+    }
+    let with_hoses = |it: &farend_core::kit::Kit| it.hoses.is_some();
+    let place = farend_tests::demo()
+        .kits
+        .iter()
+        .position(with_hoses)
+        .expect("hoses");
+    for path in [
+        "hoses.coupler_bar",
+        "hoses.coupler_l_min",
+        "hoses.fittings_k",
+        "hoses.back_bore_mm",
+    ] {
+        let (said, yard) = without(List::Kits, place, path);
+        let hoses = yard.kits[place].hoses.as_ref().expect("hoses");
+        let taken = match path {
+            "hoses.coupler_bar" => hoses.coupler_drop.likely.to_bar(),
+            "hoses.coupler_l_min" => hoses.coupler_flow.to_litres_per_minute(),
+            "hoses.fittings_k" => hoses.fittings,
+            _ => hoses.back.bore.to_millimetres(),
+        };
+        near((said, taken), path);
+    }
+    for kind in GearKind::ALL {
+        let gear = json!({"kind": kind.word(), "ratio": 1.0});
+        let kit = json!({"id": "it", "name": "It", "routes": ["rear_shaft"], "drive": [gear]});
+        let said = assumed(&kit, "drive[0].efficiency").expect("a figure");
+        let mut yard = demo();
+        yard.apply(Change::Put(List::Kits, 0, kit)).expect("a kit");
+        near(
+            (said, yard.sound().kits[0].drive[0].efficiency.likely),
+            kind.word(),
+        );
+    }
+    assert_eq!(assumed(&json!({}), "engine.net_kw"), None);
+    assert_eq!(assumed(&json!({}), "mass_kg"), None);
 }

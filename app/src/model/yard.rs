@@ -213,3 +213,86 @@ pub fn name(yard: &Editing, list: List, place: usize) -> String {
     };
     of("name").or(of("id")).unwrap_or_default().to_owned()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::model::tests::with_model;
+    use farend_core::control::Control;
+    use farend_core::quantity::AngularSpeed;
+    use farend_core::units::Quantity;
+    use serde_json::json;
+
+    const HERON: Whose = Whose::Entry(List::Machines, 3);
+
+    #[test]
+    fn a_changed_figure_is_compared_and_taken_back() {
+        with_model("", |model| {
+            model.choose_machine("heron-68".to_owned());
+            let before = model.machine.get();
+            model.put(HERON, "engine.net_kw", Some(json!(40)));
+            assert_ne!(model.machine.get(), before);
+            model.undo();
+            assert_eq!(model.machine.get(), before);
+            model.redo();
+            assert_ne!(model.machine.get(), before);
+        });
+    }
+
+    #[test]
+    fn a_chosen_machine_with_faults_stays_chosen() {
+        with_model("", |model| {
+            model.choose_machine("heron-68".to_owned());
+            model.put(HERON, "engine.net_kw", Some(json!(9000)));
+            assert_eq!(model.machine.get(), None);
+            assert_eq!(model.comparison.get(), None);
+            model.undo();
+            assert!(model.comparison.get().is_some());
+        });
+    }
+
+    #[test]
+    fn a_machine_that_goes_is_no_longer_chosen() {
+        with_model("", |model| {
+            model.choose_machine("heron-68".to_owned());
+            model
+                .state
+                .update(|state| state.beside = Some("wren-18".to_owned()));
+            model.remove_entry(List::Machines, 0);
+            assert_eq!(model.state.get().beside, None);
+            model.remove_entry(List::Machines, 2);
+            assert_ne!(model.state.get().machine, "heron-68");
+            assert!(model.machine.get().is_some());
+        });
+    }
+
+    #[test]
+    fn what_was_turned_goes_where_the_machine_no_longer_allows_it() {
+        with_model("", |model| {
+            model.choose_machine("heron-68".to_owned());
+            let speed = Quantity::Speed(AngularSpeed::rpm(2190.0));
+            model.turn(Control::EngineSpeed, Some(speed));
+            model.put(HERON, "mass_kg", Some(json!(3600)));
+            assert!(model.settings.get().engine_speed.is_some());
+            model.put(HERON, "engine.rated_rpm", Some(json!(2180)));
+            model.put(HERON, "engine.curve", None);
+            model.put(HERON, "circuits[0].engine_rpm", Some(json!(2180)));
+            assert!(model.comparison.get().is_some());
+            assert_eq!(model.settings.get().engine_speed, None);
+        });
+    }
+
+    #[test]
+    fn a_yard_that_is_taken_over_keeps_what_was_chosen() {
+        with_model("", |model| {
+            model.choose_machine("heron-68".to_owned());
+            let mut yard = demo();
+            let change = yard.putting(HERON, "name", Some(json!("Heron")));
+            yard.apply(change.unwrap());
+            model.change_yard(yard.sound());
+            assert_eq!(model.machine.get().unwrap().name, "Heron");
+            model.undo();
+            assert_ne!(model.machine.get().unwrap().name, "Heron");
+        });
+    }
+}

@@ -12,6 +12,8 @@ use serde_json::Value;
 
 pub const UNDO: &str = "Undo";
 pub const REDO: &str = "Redo";
+pub const UNDONE: &str = "Undone:";
+pub const REDONE: &str = "Done again:";
 pub const STEPS: &str = "Steps";
 pub const SAVE: &str = "Save the yard as a file";
 pub const FILE: &str = "farend-yard.json";

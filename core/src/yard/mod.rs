@@ -1,5 +1,6 @@
 //! The list of machines, implements and kits that the user works with, and the file it comes from.
 
+pub mod assumed;
 pub mod build;
 pub mod edit;
 pub mod entry;

@@ -19,13 +19,13 @@ pub fn single(form: Form, field: &'static Field, group: &'static str, path: Stri
         Shape::Number { min, max, unit } => {
             let counts = counts(form, field.key, unit, &path);
             let limits = (min, max);
-            let input = number(form, &path, counts, limits, assumed(field.hint), None);
+            let input = number(form, &path, counts, limits, None);
             framed(form, field, label, &path, input)
         }
         Shape::Whole { min, max } => {
             let counts = Signal::stored(Counts::Unit(""));
             let limits = (f64::from(min), f64::from(max));
-            let input = number(form, &path, counts, limits, "", None);
+            let input = number(form, &path, counts, limits, None);
             framed(form, field, label, &path, input)
         }
         Shape::Uncertain { min, max, unit } => {
@@ -40,12 +40,6 @@ pub fn single(form: Form, field: &'static Field, group: &'static str, path: Stri
         Shape::Words { of, most } => words_list(form, field, label, of, most, path),
         Shape::Group(_) | Shape::Many { .. } => ().into_any(),
     }
-}
-
-/// What a hint says is taken where nothing is entered.
-fn assumed(hint: &'static str) -> &'static str {
-    hint.split_once("left out, it's ")
-        .map_or("", |(_, rest)| rest.trim_end_matches('.'))
 }
 
 /// What a number counts: energy goes by the measure that stands beside it.

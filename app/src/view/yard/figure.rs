@@ -8,6 +8,7 @@ use crate::number;
 use crate::text::{fields, small, words, yard as text};
 use farend_core::source::Source;
 use farend_core::units::UnitSystem;
+use farend_core::yard::assumed::assumed;
 use leptos::prelude::*;
 use serde_json::{Value, json};
 
@@ -36,12 +37,12 @@ pub fn number(
     path: &str,
     counts: Signal<Counts>,
     limits: (f64, f64),
-    assumed: &'static str,
     beside: Option<AnyView>,
 ) -> AnyView {
     let model = form.model;
     let id = form.id(path);
     let path = path.to_owned();
+    let at = path.clone();
     let value = {
         let path = path.clone();
         Memo::new(move |_| form.value(&path))
@@ -75,10 +76,18 @@ pub fn number(
         let standing = || shown(value.get(), counts.get(), model.units.get());
         unclear().unwrap_or_else(standing)
     };
-    let placeholder = move || match (counts.get(), assumed) {
-        (Counts::Money, _) => String::new(),
-        (counts, "") => text::limits(counts, limits, model.units.get()),
-        (_, assumed) => format!("{} {assumed}", text::ASSUMED),
+    // What is taken as long as nothing is entered, else what may be.
+    let placeholder = move || {
+        let (counts, units) = (counts.get(), model.units.get());
+        let assumed = form.value("").and_then(|entry| assumed(&entry, &at));
+        match (counts, assumed) {
+            (Counts::Money, _) => String::new(),
+            (counts, Some(number)) => {
+                let number = written(counts.shown(number, units), units);
+                format!("{} {number}", text::ASSUMED)
+            }
+            (counts, None) => text::limits(counts, limits, units),
+        }
     };
     let unit = move || match counts.get() {
         Counts::Money => model.yard.read().currency.clone().unwrap_or_default(),
@@ -158,7 +167,7 @@ pub fn uncertain(
             </button>
         };
         let beside = Some(widen.into_any());
-        path.with_value(|path| number(form, path, counts, limits, "", beside))
+        path.with_value(|path| number(form, path, counts, limits, beside))
     };
     let figure = move |key: &'static str| {
         let at = at(key);
@@ -176,7 +185,7 @@ pub fn uncertain(
         view! {
             <div class="of-three">
                 <label for=id.clone()>{name} <span class="hidden">" " {label}</span></label>
-                {number(form, &at, counts, limits, "", None)}
+                {number(form, &at, counts, limits, None)}
                 <p class="complaint" id=format!("{id}-fault")>
                     {told}
                 </p>

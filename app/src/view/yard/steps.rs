@@ -22,15 +22,32 @@ pub fn save_yard(model: Model) {
 #[component]
 pub fn Steps() -> impl IntoView {
     let model = Model::of_page();
-    listen_to_keys(model);
-    let button = move |id, word: &'static str, of: fn(&History) -> Option<&Deed>, go: fn(Model)| {
+    // What was just taken back or made again, for those who don't see it change.
+    let said = RwSignal::new(String::new());
+    let walk = move |back: bool| {
+        let history = model.history.read_untracked();
+        let (deed, word) = match back {
+            true => (history.behind().map(text::deed), text::UNDONE),
+            false => (history.ahead().map(text::deed), text::REDONE),
+        };
+        drop(history);
+        if let Some(deed) = deed {
+            said.set(format!("{word} {deed}"));
+        }
+        match back {
+            true => model.undo(),
+            false => model.redo(),
+        }
+    };
+    listen_to_keys(walk);
+    let button = move |id, word: &'static str, of: fn(&History) -> Option<&Deed>, back: bool| {
         let deed = move || of(&model.history.read()).map(text::deed);
         view! {
             <button
                 type="button"
                 data-testid=id
                 disabled=move || deed().is_none()
-                on:click=move |_| go(model)
+                on:click=move |_| walk(back)
             >
                 {move || match deed() {
                     Some(deed) => format!("{word}: {deed}"),
@@ -47,12 +64,15 @@ pub fn Steps() -> impl IntoView {
     };
     view! {
         <div class="steps" role="group" aria-label=text::STEPS>
-            {button("undo", text::UNDO, History::behind, Model::undo)}
-            {button("redo", text::REDO, History::ahead, Model::redo)}
+            {button("undo", text::UNDO, History::behind, true)}
+            {button("redo", text::REDO, History::ahead, false)}
             <button type="button" data-testid="save-yard" on:click=move |_| save_yard(model)>
                 {text::SAVE}
             </button>
             <BackToDemo />
+            <p class="hidden" role="status">
+                {said}
+            </p>
             <p class="fine" data-testid="kept">
                 {kept}
             </p>
@@ -107,7 +127,7 @@ fn BackToDemo() -> impl IntoView {
 
 /// Ctrl+Z, Ctrl+Shift+Z and Ctrl+Y, but not while a field holds typing that isn't finished: there
 /// they are the browser's.
-fn listen_to_keys(model: Model) {
+fn listen_to_keys(walk: impl Fn(bool) + 'static) {
     let typing = StoredValue::new(false);
     let is_text = |event: &web_sys::Event| {
         let target = event.target();
@@ -127,8 +147,8 @@ fn listen_to_keys(model: Model) {
             return;
         }
         match (event.key().to_lowercase().as_str(), event.shift_key()) {
-            ("z", false) => model.undo(),
-            ("z", true) | ("y", false) => model.redo(),
+            ("z", false) => walk(true),
+            ("z", true) | ("y", false) => walk(false),
             _ => return,
         }
         event.prevent_default();
