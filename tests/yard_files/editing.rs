@@ -378,3 +378,29 @@ fn what_is_assumed_is_what_is_taken() {
     assert_eq!(assumed(&json!({}), "engine.net_kw"), None);
     assert_eq!(assumed(&json!({}), "mass_kg"), None);
 }
+
+#[test]
+fn a_new_step_leaves_nothing_to_be_made_again() {
+    let (mut yard, mut history) = (demo(), History::default());
+    let step = |yard: &mut Editing, history: &mut History, mass: u32| {
+        let change = yard.putting(
+            Whose::Entry(List::Machines, 0),
+            "mass_kg",
+            Some(json!(mass)),
+        );
+        history.make(
+            yard,
+            change.expect("a change"),
+            Deed::Own("name".to_owned()),
+        )
+    };
+    assert!(step(&mut yard, &mut history, 1000));
+    history.undo(&mut yard).expect("a step back");
+    assert!(history.ahead().is_some());
+    // A change that can't be made is no step.
+    let nowhere = Change::Remove(List::Machines, 99);
+    assert!(!history.make(&mut yard, nowhere, Deed::Own("name".to_owned())));
+    assert!(history.ahead().is_some());
+    assert!(step(&mut yard, &mut history, 1100));
+    assert_eq!(history.redo(&mut yard), None);
+}
