@@ -10,7 +10,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
     Blob, BlobPropertyBag, CanvasRenderingContext2d, Element, File, HtmlAnchorElement,
-    HtmlCanvasElement, HtmlElement, HtmlImageElement, HtmlScriptElement, Url, Worker,
+    HtmlCanvasElement, HtmlElement, HtmlImageElement, HtmlScriptElement, Storage, Url, Worker,
     WorkerOptions, WorkerType, XmlSerializer,
 };
 
@@ -29,11 +29,12 @@ pub fn remove(id: &str) {
 }
 
 /// Gives an element the focus once the page has been drawn, if it's there by then.
-pub fn focus(id: &'static str) {
+pub fn focus(id: impl Into<String>) {
+    let id = id.into();
     let give = move || {
         let element = window()
             .and_then(|window| window.document())
-            .and_then(|document| document.get_element_by_id(id))
+            .and_then(|document| document.get_element_by_id(&id))
             .and_then(|element| element.dyn_into::<HtmlElement>().ok());
         if let Some(element) = element {
             // One that can't take it leaves it where it is.
@@ -139,6 +140,42 @@ pub async fn copy(text: &str) -> bool {
 /// The text of a file that the user has picked. `None` where it can't be read.
 pub async fn read(file: &File) -> Option<String> {
     JsFuture::from(file.text()).await.ok()?.as_string()
+}
+
+/// Why the browser doesn't keep something.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum NotKept {
+    /// It gives this page no room.
+    Denied,
+    /// The room is used up.
+    Full,
+}
+
+fn storage() -> Result<Storage, NotKept> {
+    // Where it is forbidden, asking for it throws.
+    let storage = window().and_then(|window| window.local_storage().ok());
+    storage.flatten().ok_or(NotKept::Denied)
+}
+
+/// What the browser keeps under a key.
+pub fn kept(key: &str) -> Result<Option<String>, NotKept> {
+    storage()?.get_item(key).map_err(|_| NotKept::Denied)
+}
+
+/// Lets the browser keep a text under a key, or nothing any more. What it kept before stays where it
+/// refuses.
+pub fn keep(key: &str, text: Option<&str>) -> Result<(), NotKept> {
+    let storage = storage()?;
+    let Some(text) = text else {
+        return storage.remove_item(key).map_err(|_| NotKept::Denied);
+    };
+    storage.set_item(key, text).map_err(|error| {
+        let name = js_sys::Reflect::get(&error, &"name".into()).ok();
+        match name.and_then(|name| name.as_string()).as_deref() {
+            Some("QuotaExceededError") => NotKept::Full,
+            _ => NotKept::Denied,
+        }
+    })
 }
 
 /// The type of JSON files.

@@ -11,7 +11,6 @@ const LISTS = ['machines', 'implements', 'kits'];
 const ownYard = await readFile(new URL('../yards/hand-written.json', import.meta.url), 'utf8');
 
 const text = ({ bytes }) => new TextDecoder().decode(bytes);
-const saveTable = (page, id) => page.save(id, 'menu');
 /** A table of kits with a price each. */
 const prices = (...cells) =>
   ['id;name;routes;price', ...cells.map((cell, place) => `kit-${place};A kit;rear_shaft;${cell}`)].join('\r\n');
@@ -25,7 +24,7 @@ const taken = async (page, says) => {
 flow('a table goes out, is changed and comes in again', {}, async (page) => {
   await page.choose('curlew-46', 'snow-thrower-150');
   const before = await page.shown();
-  const file = await saveTable(page, 'save-machines');
+  const file = await page.saveTable('save-machines');
   assert.equal(file.name, 'farend-machines.csv');
   const rows = table(file.bytes);
   assert.equal(rows.length, await page.machine().locator('option').count());
@@ -51,13 +50,13 @@ flow('a table goes out, is changed and comes in again', {}, async (page) => {
   const after = await page.shown();
   assert.equal(after.machine, 'curlew-46');
   assert.notEqual(after.answer, before.answer);
-  const again = table((await saveTable(page, 'save-machines')).bytes);
+  const again = table((await page.saveTable('save-machines')).bytes);
   assert.deepEqual(again.map((row) => row.id), [...rows.map((row) => row.id), 'wren-19']);
   assert.equal(again[2]['engine.net_kw'], '52');
 });
 
 flow('a list can be replaced, and what goes is named first', {}, async (page) => {
-  const file = text(await saveTable(page, 'save-machines'));
+  const file = text(await page.saveTable('save-machines'));
   const [headers, ...lines] = file.trimEnd().split('\r\n');
   await page.openTable('two.csv', [headers, ...lines.slice(1, 3)].join('\r\n'));
   assert.equal(await page.part('table-removed').count(), 0);
@@ -72,7 +71,7 @@ flow('a list can be replaced, and what goes is named first', {}, async (page) =>
 flow('faults are told by row and column, and the yard stays as it was', {}, async (page) => {
   const before = await page.shown();
   const names = await page.machine().locator('option').allInnerTexts();
-  const file = text(await saveTable(page, 'save-machines'));
+  const file = text(await page.saveTable('save-machines'));
   const broken = file.replace('tractor,18,', 'tractor,9000,').replace('tractor,28,', 'tractor,about 28,').replace('net_kw', 'net_hp');
   await page.openTable('broken.csv', broken.replace('net_hp', 'net_kw'));
   const faults = page.part('table-faults').locator('li');
@@ -110,7 +109,7 @@ flow('where a mark can be read in two ways the page asks', {}, async (page) => {
     assert.ok(label.startsWith(`${price}:`), label);
   }
   await taken(page, /2 new/);
-  const rows = table((await saveTable(page, 'save-kits')).bytes);
+  const rows = table((await page.saveTable('save-kits')).bytes);
   assert.deepEqual(rows.slice(-2).map((row) => row.price), ['7', '1.234']);
 });
 
@@ -155,7 +154,7 @@ flow('a text that is dragged is no file', {}, async (page) => {
 
 flow('a template is filled in by hand and comes in', {}, async (page) => {
   for (const list of LISTS) {
-    const file = await saveTable(page, `template-${list}`);
+    const file = await page.saveTable(`template-${list}`);
     assert.equal(file.name, `farend-${list}-template.csv`);
     const [example, ...others] = table(file.bytes);
     assert.equal(example.id, 'example');
@@ -169,16 +168,14 @@ flow('a template is filled in by hand and comes in', {}, async (page) => {
 
 for (const width of [390, 1280]) {
   flow(`tables fit ${width} px, their buttons are large enough for gloves`, { viewport: { width, height: 900 } }, async (page) => {
-    await page.openMenuOf('menu');
+    await page.showTables();
     for (const list of LISTS) {
       for (const button of [`save-${list}`, `template-${list}`]) {
         const { height } = await page.part(button).boundingBox();
         assert.ok(height >= 48, `${button}: ${height}`);
       }
     }
-    // A menu that stays open would lie over it.
     await page.openTable('prices.csv', prices('1,234'));
-    assert.ok(!(await page.part('save-kits').isVisible()));
     await page.part('mark-comma').check({ force: true });
     for (const part of ['table-take', 'table-leave', 'table-replace', 'table-machines', 'mark-comma']) {
       const { height } = await page.part(part).boundingBox();

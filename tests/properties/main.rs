@@ -6,6 +6,7 @@ mod choice;
 mod claims;
 mod controls;
 mod damage;
+mod editing;
 mod every;
 mod files;
 mod fit;

@@ -5,8 +5,10 @@ use crate::random::yard;
 use csv::{QuoteStyle, Terminator, WriterBuilder};
 use farend_core::export::csv::{Cell, Table};
 use farend_core::yard::Yard;
+use farend_core::yard::edit::Editing;
 use farend_core::yard::entry::YardEntry;
-use farend_core::yard::table::{DecimalMark, How, List, Reading, read, table, take_in};
+use farend_core::yard::list::List;
+use farend_core::yard::table::{DecimalMark, How, Reading, read, table, take_in};
 use proptest::prelude::*;
 use proptest::sample::select;
 use serde::Deserialize;
@@ -94,10 +96,10 @@ fn taken(yard: &Yard, how: How, text: impl Fn(List) -> String, mark: Option<Deci
             Ok(Reading::Rows(rows)) => rows,
             other => panic!("{}: {other:?}", list.word()),
         };
-        let taken = take_in(&made, &rows, how).expect("a yard");
+        let taken = take_in(&Editing::from(&made), &rows, how).expect("a yard");
         assert_eq!(taken.counts(), [0, 0, taken.rows.len()], "all unchanged");
         assert!(taken.removed.is_empty());
-        made = taken.yard;
+        made = taken.yard.sound();
     }
     made
 }
@@ -119,7 +121,10 @@ fn rebuilt(yard: &Yard, text: impl Fn(List) -> String, mark: Option<DecimalMark>
         let Ok(Reading::Rows(rows)) = read(&text(*list), *list, mark) else {
             panic!("{} isn't read", list.word());
         };
-        made = take_in(&made, &rows, How::Replace).expect("a yard").yard;
+        made = take_in(&Editing::from(&made), &rows, How::Replace)
+            .expect("a yard")
+            .yard
+            .sound();
     }
     YardEntry::deserialize(&made.written).expect("entries")
 }

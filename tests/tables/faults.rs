@@ -2,7 +2,8 @@
 
 use crate::faults;
 use farend_core::fault::Rule;
-use farend_core::yard::table::{List, MOST_COLUMNS, RowFault};
+use farend_core::yard::list::List;
+use farend_core::yard::table::{MOST_COLUMNS, RowFault};
 
 /// Row, column and a part of what is said.
 type Expected = (usize, &'static str, &'static str);

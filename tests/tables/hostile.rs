@@ -2,8 +2,10 @@
 
 use crate::{faults, rows};
 use farend_core::fault::Rule;
+use farend_core::yard::edit::Editing;
+use farend_core::yard::list::List;
 use farend_core::yard::rules::{LARGEST_FILE, MOST_ENTRIES};
-use farend_core::yard::table::{How, List, list_of, read, take_in};
+use farend_core::yard::table::{How, list_of, read, take_in};
 use farend_tests::demo;
 
 fn kits(number: usize) -> String {
@@ -15,9 +17,9 @@ fn kits(number: usize) -> String {
 #[test]
 fn as_many_rows_as_a_list_may_have_are_read_and_no_more() {
     let full = rows(List::Kits, &kits(MOST_ENTRIES), None);
-    assert!(take_in(&demo(), &full, How::Replace).is_ok());
+    assert!(take_in(&Editing::from(&demo()), &full, How::Replace).is_ok());
     // With those that the yard has they are too many.
-    let faults_of_yard = take_in(&demo(), &full, How::Merge).expect_err("too many");
+    let faults_of_yard = take_in(&Editing::from(&demo()), &full, How::Merge).expect_err("too many");
     assert_eq!(faults_of_yard.len(), 1);
     assert_eq!(faults_of_yard[0].fault.rule, Rule::AtMost(MOST_ENTRIES));
     let over = faults(List::Kits, &kits(MOST_ENTRIES + 1));
@@ -52,7 +54,7 @@ fn a_yard_too_large_to_be_opened_again_is_not_made() {
     let text = format!("id,name,routes,comment\n{lines}");
     assert!(text.len() < LARGEST_FILE);
     let rows = rows(List::Kits, &text, None);
-    let faults = take_in(&demo(), &rows, How::Replace).expect_err("too large");
+    let faults = take_in(&Editing::from(&demo()), &rows, How::Replace).expect_err("too large");
     assert_eq!(faults[0].fault.rule, Rule::AtMost(LARGEST_FILE));
 }
 

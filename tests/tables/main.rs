@@ -8,7 +8,9 @@ mod spreadsheets;
 mod take_in;
 mod template;
 
-use farend_core::yard::table::{DecimalMark, How, List, Reading, RowFault, Rows, read, take_in};
+use farend_core::yard::edit::Editing;
+use farend_core::yard::list::List;
+use farend_core::yard::table::{DecimalMark, How, Reading, RowFault, Rows, read, take_in};
 use farend_tests::demo;
 use serde_json::Value;
 
@@ -23,8 +25,9 @@ fn rows(list: List, text: &str, mark: Option<DecimalMark>) -> Rows {
 /// The entries that a table makes.
 fn entries(list: List, text: &str, mark: Option<DecimalMark>) -> Vec<Value> {
     let rows = rows(list, text, mark);
-    let taken = take_in(&demo(), &rows, How::Replace).expect("a yard");
-    let entries = taken.yard.written[list.word()].as_array();
+    let taken = take_in(&Editing::from(&demo()), &rows, How::Replace).expect("a yard");
+    let made = taken.yard.sound();
+    let entries = made.written[list.word()].as_array();
     entries.expect("a list").clone()
 }
 

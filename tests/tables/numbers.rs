@@ -3,7 +3,8 @@
 
 use crate::{entries, faults, prices};
 use farend_core::fault::Rule;
-use farend_core::yard::table::{DecimalMark, List, Reading, read};
+use farend_core::yard::list::List;
+use farend_core::yard::table::{DecimalMark, Reading, read};
 
 fn read_prices(cells: &[&str], mark: Option<DecimalMark>) -> Vec<f64> {
     let entries = entries(List::Kits, &prices(cells), mark);

@@ -4,7 +4,8 @@ use crate::{entries, faults, rows};
 use farend_core::export::csv::STARTS_FORMULA;
 use farend_core::fault::Rule;
 use farend_core::yard::Yard;
-use farend_core::yard::table::{List, list_of, table};
+use farend_core::yard::list::List;
+use farend_core::yard::table::{list_of, table};
 use farend_tests::demo;
 use serde_json::{Value, json};
 

@@ -3,7 +3,8 @@
 //! of the built-in yard; `cargo xtask test --full` makes them again.
 
 use crate::{entries, rows};
-use farend_core::yard::table::{List, list_of};
+use farend_core::yard::list::List;
+use farend_core::yard::table::list_of;
 use std::fs::read_to_string;
 use std::path::PathBuf;
 

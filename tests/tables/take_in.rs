@@ -1,14 +1,15 @@
 //! A table taken into a yard: what is new, changed and gone, and what stays as it was written.
 
 use crate::rows;
-use farend_core::fault::Rule;
 use farend_core::yard::Yard;
-use farend_core::yard::table::{Change, How, List, TakenIn, table, take_in};
+use farend_core::yard::edit::{Editing, Whose};
+use farend_core::yard::list::List;
+use farend_core::yard::table::{Change, How, TakenIn, table, take_in};
 use farend_tests::demo;
 use serde_json::{Value, json};
 
 fn taken(yard: &Yard, list: List, text: &str, how: How) -> TakenIn {
-    take_in(yard, &rows(list, text, None), how).expect("a yard")
+    take_in(&Editing::from(yard), &rows(list, text, None), how).expect("a yard")
 }
 
 fn ids(yard: &Yard, list: List) -> Vec<String> {
@@ -38,7 +39,7 @@ fn merging_keeps_what_the_table_leaves_out_and_replacing_does_not() {
     assert_eq!(merged.removed, [""; 0]);
     let mut after = before.clone();
     after.push("new-kit".to_owned());
-    assert_eq!(ids(&merged.yard, List::Kits), after);
+    assert_eq!(ids(&merged.yard.sound(), List::Kits), after);
 
     let replaced = taken(&yard, List::Kits, &edited(), How::Replace);
     assert_eq!(replaced.counts(), merged.counts());
@@ -46,14 +47,14 @@ fn merging_keeps_what_the_table_leaves_out_and_replacing_does_not() {
     let names = [1, 2].map(|place| yard.kits[place].name.clone());
     assert_eq!(replaced.removed, names);
     after.drain(1..3);
-    assert_eq!(ids(&replaced.yard, List::Kits), after);
+    assert_eq!(ids(&replaced.yard.sound(), List::Kits), after);
 
     let changed = &merged.rows[1];
     assert_eq!((changed.row, changed.id.as_str()), (3, before[3].as_str()));
     assert_eq!(changed.name, "Another name");
     assert_eq!(changed.change, Change::Changed(vec!["name".to_owned()]));
     assert_eq!(merged.rows.last().map(|it| &it.change), Some(&Change::New));
-    for made in [&merged.yard, &replaced.yard] {
+    for made in [&merged.yard.sound(), &replaced.yard.sound()] {
         assert_eq!(made.kit(&before[3]).expect("a kit").name, "Another name");
         assert_eq!(made.machines, yard.machines);
         assert_eq!(made.name, yard.name);
@@ -72,7 +73,10 @@ fn an_entry_that_says_the_same_stays_as_it_was_written() {
     for how in [How::Merge, How::Replace] {
         let taken = taken(&yard, List::Kits, &text, how);
         assert_eq!(taken.counts(), [0, 0, yard.kits.len()]);
-        assert_eq!(taken.yard.written.to_string(), yard.written.to_string());
+        assert_eq!(
+            taken.yard.sound().written.to_string(),
+            yard.written.to_string()
+        );
     }
 }
 
@@ -80,7 +84,7 @@ fn an_entry_that_says_the_same_stays_as_it_was_written() {
 fn a_change_of_a_figure_into_a_range_is_told_by_its_columns() {
     let yard = demo();
     let text = "id;name;routes;price;drive.1.kind;drive.1.ratio\nnew;New;rear_shaft;5;belt;2\n";
-    let with = taken(&yard, List::Kits, text, How::Merge).yard;
+    let with = taken(&yard, List::Kits, text, How::Merge).yard.sound();
     let text = "id;name;routes;drive.1.kind;drive.1.ratio;drive.1.efficiency.low;\
                 drive.1.efficiency.likely;drive.1.efficiency.high\n\
                 new;New;rear_shaft;belt;2;0.9;0.92;0.95\n";
@@ -91,14 +95,33 @@ fn a_change_of_a_figure_into_a_range_is_told_by_its_columns() {
     assert_eq!(changed.rows[0].change, Change::Changed(columns));
 }
 
+/// What is being edited isn't lost because a table comes in.
 #[test]
-fn a_yard_is_never_left_without_machines() {
-    let rows = rows(List::Machines, "id;name;kind;engine.net_kw\n", None);
-    assert!(take_in(&demo(), &rows, How::Merge).is_ok());
-    let faults = take_in(&demo(), &rows, How::Replace).expect_err("no machine");
-    assert_eq!(faults.len(), 1);
-    assert_eq!(
-        (faults[0].row, &faults[0].fault.rule),
-        (None, &Rule::NotEmpty)
-    );
+fn entries_with_faults_stay_as_they_are() {
+    let mut yard = Editing::from(&demo());
+    let id = "heron-68";
+    let place = yard.place(List::Machines, id).expect("a machine");
+    let whose = Whose::Entry(List::Machines, place);
+    let change = yard.putting(whose, "engine.net_kw", None);
+    yard.apply(change.expect("a field")).expect("a change");
+    assert!(yard.sound().machine(id).is_none());
+    let faults = yard.faults();
+    let text = "id;name;routes\nnew;New;rear_shaft\n";
+    let taken = take_in(&yard, &rows(List::Kits, text, None), How::Merge).expect("a yard");
+    assert_eq!(taken.yard.faults(), faults);
+    assert!(taken.yard.sound().kit("new").is_some());
+}
+
+#[test]
+fn a_yard_without_entries_is_filled_by_tables() {
+    let mut yard = Editing::from_json(r#"{"format_version": 2, "name": "New"}"#).expect("a yard");
+    for list in List::ALL {
+        let table = table(&demo(), *list).to_csv().expect("a table");
+        let taken = take_in(&yard, &rows(*list, &table, None), How::Merge).expect("a yard");
+        assert_eq!(taken.counts()[0], taken.rows.len());
+        yard = taken.yard;
+    }
+    assert_eq!(yard.sound().machines, demo().machines);
+    assert_eq!(yard.sound().implements, demo().implements);
+    assert_eq!(yard.sound().kits, demo().kits);
 }

@@ -2,9 +2,10 @@
 
 use crate::{entries, rows};
 use farend_core::export::csv::Cell;
+use farend_core::yard::list::List;
 use farend_core::yard::rules::YARD;
 use farend_core::yard::shape::{Field, Shape};
-use farend_core::yard::table::{List, list_of, table, template};
+use farend_core::yard::table::{list_of, table, template};
 use farend_tests::demo;
 
 /// Every column's name, from the rules: the first place of each list.

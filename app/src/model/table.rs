@@ -1,9 +1,11 @@
 //! A table that was picked, until it's taken over or left.
 
 use super::{Model, Notice};
-use farend_core::yard::Yard;
+use farend_core::yard::edit::{Change, Editing};
+use farend_core::yard::history::Deed;
+use farend_core::yard::list::List;
 use farend_core::yard::table::{
-    DecimalMark, Doubt, How, List, Reading, RowFault, TakenIn, list_of, read, take_in,
+    DecimalMark, Doubt, How, Reading, RowFault, TakenIn, list_of, read, take_in,
 };
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -69,7 +71,7 @@ impl TableFile {
     }
 
     /// What would come of it in a yard.
-    pub fn preview(&self, yard: &Yard) -> Preview {
+    pub fn preview(&self, yard: &Editing) -> Preview {
         let list = match self
             .list
             .map_or_else(|| list_of(&self.text), |it| Ok(Some(it)))
@@ -102,20 +104,21 @@ impl Model {
         let Some(table) = self.table.get_untracked() else {
             return;
         };
-        let preview = table.preview(&self.yard.read_untracked());
+        let preview = table.preview(&self.editing.read_untracked());
         let (Some(list), Preview::Ready(taken)) = (table.list(), preview) else {
             return;
         };
         let [new, changed, unchanged] = taken.counts();
         self.notice.set(Some(Notice::TookTable {
-            file: table.name,
+            file: table.name.clone(),
             list,
             new,
             changed,
             unchanged,
             removed: taken.removed.len(),
         }));
-        self.change_yard(taken.yard);
+        let deed = Deed::TookOver(table.name);
+        self.edit(Change::All(Box::new(taken.yard)), deed);
         self.table.set(None);
     }
 }

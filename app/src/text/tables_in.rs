@@ -1,9 +1,11 @@
 //! What the page says of the yard's lists as tables for spreadsheets.
 
 use crate::model::table::Preview;
-use farend_core::yard::table::{Change, DecimalMark, Doubt, List, TakenIn};
+use farend_core::yard::list::List;
+use farend_core::yard::table::{Change, DecimalMark, Doubt, TakenIn};
 
 pub const DROP: &str = "Let go to open it: a yard or a comparison (JSON), or a table (CSV).";
+pub const TITLE: &str = "Tables for spreadsheets";
 pub const TABLES: &str = "The yard's lists for a spreadsheet, as CSV; changed, they open here like a \
     yard file. A template has every column and an invented row to start from.";
 pub const WHICH_LIST: &str = "It's a table of";

@@ -3,7 +3,6 @@
 use super::opening;
 use super::radio::radio;
 use super::save::{SaveMenu, hand_over};
-use super::yard_tables::YardTables;
 use crate::browser;
 use crate::model::Model;
 use crate::text::labels;
@@ -43,7 +42,6 @@ pub fn Header() -> impl IntoView {
                 <div class="tools">
                     <OpenFile />
                     <CopyLink />
-                    <YardTables />
                 </div>
             </details>
             <SaveMenu />

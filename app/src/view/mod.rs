@@ -19,6 +19,7 @@ mod fold;
 mod formula;
 mod grid;
 mod header;
+mod keeping;
 mod ledger;
 mod notice;
 mod opening;

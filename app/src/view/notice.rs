@@ -3,6 +3,8 @@
 use crate::model::{Model, Notice};
 use crate::text::{labels, notices};
 use farend_core::fault::Fault;
+use farend_core::state::View;
+use farend_core::yard::edit::Editing;
 use leptos::prelude::*;
 
 /// Identifier of what closes it.
@@ -26,6 +28,7 @@ pub fn NoticeBox() -> impl IntoView {
                         let line = |fault: &Fault| view! { <li>{fault.to_string()}</li> };
                         view! { <ul>{faults.iter().map(line).collect_view()}</ul> }
                     })}
+                {offer(model, notice)}
                 <button
                     type="button"
                     id=CLOSE
@@ -38,4 +41,50 @@ pub fn NoticeBox() -> impl IntoView {
         }
     };
     view! { <div role="alert">{move || model.notice.read().as_ref().map(body)}</div> }
+}
+
+/// What can be done about it at once.
+fn offer(model: Model, notice: &Notice) -> Option<AnyView> {
+    match notice {
+        Notice::BadFile {
+            file,
+            mendable: Some(yard),
+            ..
+        } => {
+            let (file, yard) = (file.clone(), Editing::clone(yard));
+            let open = move |_| {
+                model.notice.set(None);
+                model.open_yard(yard.clone(), file.clone());
+                model.state.update(|state| state.view = View::Yard);
+            };
+            Some(
+                view! {
+                    <button type="button" data-testid="mend-here" on:click=open>
+                        {notices::MEND_HERE}
+                    </button>
+                }
+                .into_any(),
+            )
+        }
+        Notice::MissingFromYard {
+            in_demo: Some(link),
+            ..
+        } => {
+            let link = link.clone();
+            let open = move |_| {
+                model.open_demo();
+                model.notice.set(None);
+                model.open_link(&link);
+            };
+            Some(
+                view! {
+                    <button type="button" data-testid="open-demo" on:click=open>
+                        {notices::OPEN_DEMO}
+                    </button>
+                }
+                .into_any(),
+            )
+        }
+        _ => None,
+    }
 }

@@ -5,7 +5,8 @@ use crate::browser;
 use crate::model::Model;
 use crate::model::table::{Preview, TableFile};
 use crate::text::tables_in;
-use farend_core::yard::table::{Change, DecimalMark, Doubt, How, List, RowFault, TakenIn};
+use farend_core::yard::list::List;
+use farend_core::yard::table::{Change, DecimalMark, Doubt, How, RowFault, TakenIn};
 use leptos::prelude::*;
 
 /// Where the focus goes once it's shown.
@@ -40,7 +41,7 @@ fn Section(
     let list = Memo::new(move |_| of_table(TableFile::list));
     let doubt = Memo::new(move |_| table().as_ref().and_then(TableFile::doubt));
     let preview = Memo::new(move |_| {
-        let yard = model.yard.read();
+        let yard = model.editing.read();
         table().as_ref().map(|table| table.preview(&yard))
     });
     let with = move |change: &dyn Fn(&mut TableFile)| {

@@ -5,7 +5,8 @@ use crate::browser;
 use crate::model::Model;
 use crate::text::tables_in;
 use farend_core::export::csv::Table;
-use farend_core::yard::table::{List, table, template};
+use farend_core::yard::list::List;
+use farend_core::yard::table::{table, template};
 use leptos::prelude::*;
 
 /// Buttons that save each list, and a template of each.

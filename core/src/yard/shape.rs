@@ -208,13 +208,16 @@ fn check_text(value: &Value, most: usize, path: &str, hint: &str, report: &mut R
     }
 }
 
+/// Whether a text has the form of an identifier.
+pub fn fits_id(id: &str) -> bool {
+    (1..=LONGEST_ID).contains(&id.len())
+        && id
+            .bytes()
+            .all(|byte| byte.is_ascii_lowercase() || byte.is_ascii_digit() || byte == b'-')
+}
+
 fn check_id(value: &Value, path: &str, hint: &str, report: &mut Report) {
-    let fits = value.as_str().is_some_and(|id| {
-        (1..=LONGEST_ID).contains(&id.len())
-            && id
-                .bytes()
-                .all(|byte| byte.is_ascii_lowercase() || byte.is_ascii_digit() || byte == b'-')
-    });
+    let fits = value.as_str().is_some_and(fits_id);
     if !fits {
         report.wrong_type(path, value, "an identifier of at most 40 characters", hint);
     }

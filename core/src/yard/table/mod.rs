@@ -19,34 +19,9 @@ pub use sheet::MOST_COLUMNS;
 pub use take_in::{Change, How, RowChange, TakenIn, take_in};
 pub use write::{table, template};
 
-use super::rules::YARD;
-use super::shape::{Field, Shape};
+use super::list::List;
 use crate::fault::Fault;
-use crate::words::words;
 use core::fmt;
-
-words! {
-    /// A list of the yard.
-    List {
-        /// What supplies the power.
-        Machines = "machines",
-        /// What uses it.
-        Implements = "implements",
-        /// What joins them.
-        Kits = "kits",
-    }
-}
-
-impl List {
-    /// The fields of each of its entries.
-    pub(super) fn fields(self) -> &'static [Field] {
-        let list = YARD.iter().find(|field| field.key == self.word());
-        match list.map(|field| field.shape) {
-            Some(Shape::Many { of, .. }) => of,
-            _ => &[],
-        }
-    }
-}
 
 /// A fault of a table.
 #[derive(Clone, Debug, PartialEq)]

@@ -2,7 +2,7 @@
 
 use super::write::{Column, Entry, Extent, columns, entries};
 use super::{List, RowFault, Rows};
-use crate::yard::Yard;
+use crate::yard::edit::Editing;
 use serde_json::Value;
 
 /// What becomes of entries that the table doesn't have.
@@ -18,7 +18,7 @@ pub enum How {
 #[derive(Clone, Debug, PartialEq)]
 pub struct TakenIn {
     /// The yard.
-    pub yard: Yard,
+    pub yard: Editing,
     /// What each row changes.
     pub rows: Vec<RowChange>,
     /// The names of the entries that go.
@@ -62,13 +62,15 @@ impl TakenIn {
 }
 
 /// A yard with a table's entries. An entry with an identifier that the yard has takes the place of that
-/// one; others come behind.
+/// one; others come behind. Entries of the yard that have faults stay as they are.
 ///
 /// # Errors
-/// Every fault of the yard that would come of it: too many entries, too large, none left.
-pub fn take_in(yard: &Yard, rows: &Rows, how: How) -> Result<TakenIn, Vec<RowFault>> {
+/// That what would come of it is no yard file: too many entries, or too large.
+pub fn take_in(yard: &Editing, rows: &Rows, how: How) -> Result<TakenIn, Vec<RowFault>> {
     let list = rows.list;
-    let old = entries(&yard.written, list);
+    let mut written = yard.written();
+    let before = written.clone();
+    let old = entries(&before, list);
     let with_id = |id: &str| old.iter().position(|entry| text(entry, "id") == id);
     let mut changes = Vec::with_capacity(rows.rows.len());
     let mut kept: Vec<Entry> = old.iter().map(|entry| (*entry).clone()).collect();
@@ -118,12 +120,11 @@ pub fn take_in(yard: &Yard, rows: &Rows, how: How) -> Result<TakenIn, Vec<RowFau
         kept.clear();
     }
     let entries = kept.into_iter().chain(added).map(Value::Object);
-    let mut written = yard.written.clone();
     if let Some(at) = written.get_mut(list.word()) {
         *at = entries.collect();
     }
     // As a file, for it must open again.
-    match Yard::from_json(&written.to_string()) {
+    match Editing::from_json(&written.to_string()) {
         Ok(yard) => Ok(TakenIn {
             yard,
             rows: changes,
