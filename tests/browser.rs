@@ -101,6 +101,11 @@ fn the_browser_gives_the_same_bits_as_the_native_build() {
 }
 
 #[wasm_bindgen_test]
+fn the_browser_draws_the_same_cases_as_the_native_build() {
+    farend_tests::draws::assert_committed();
+}
+
+#[wasm_bindgen_test]
 fn six_routes_stand_beside_each_other() {
     let page = mounted();
     let rows = page.section.query_selector_all("label.row").unwrap();

@@ -1,5 +1,6 @@
 //! Shared by the tests of this crate.
 
+pub mod draws;
 pub mod fingerprint;
 pub mod item_kind;
 pub mod parts;

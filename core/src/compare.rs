@@ -294,7 +294,12 @@ impl<'a> Candidate<'a> {
             kit: self.kit.id.clone(),
             delivered,
             rotor,
-            limit: binding(&ledger, rotor, implement, need.likely),
+            limit: binding(
+                ledger.limit,
+                (ledger.delivered().map(|it| it.power), rotor),
+                implement,
+                need.likely,
+            ),
             verdict,
             warnings: warnings(&ledger, rotor, implement, self.kit, (need.likely, settings)),
             ledger,
@@ -313,13 +318,18 @@ pub(crate) fn at_speed(rotor: AngularSpeed, implement: &Implement) -> Standing {
 
 /// The limit that binds: where pressure holds the torque but the speed is the shorter of the two,
 /// it's the flow.
-fn binding(ledger: &Ledger, rotor: AngularSpeed, implement: &Implement, need: Power) -> Limit {
-    let (Limit::Pressure, Some(drive)) = (ledger.limit, ledger.delivered()) else {
-        return ledger.limit;
+pub(crate) fn binding(
+    limit: Limit,
+    (arrives, rotor): (Option<Power>, AngularSpeed),
+    implement: &Implement,
+    need: Power,
+) -> Limit {
+    let (Limit::Pressure, Some(arrives)) = (limit, arrives) else {
+        return limit;
     };
     // n/n_r against T/T_need, T_need = P_need/ω_r; P = T·ω
     let speed = rotor / implement.rotor.rated;
-    let torque = (drive.power / need) / speed;
+    let torque = (arrives / need) / speed;
     if speed < 1.0 && speed < torque {
         Limit::Flow
     } else {

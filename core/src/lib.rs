@@ -64,6 +64,7 @@ pub mod machine;
 pub mod measure;
 pub mod money;
 pub mod physics;
+pub mod practice;
 pub mod quantity;
 pub mod recommend;
 pub mod root;

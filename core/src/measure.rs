@@ -2,6 +2,7 @@
 
 use crate::quantity::{Area, Density, Length, Mass, Volume};
 use crate::words::words;
+use serde::Serialize;
 
 words! {
     /// What a job is measured in.
@@ -18,7 +19,7 @@ words! {
 }
 
 /// An amount of work.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub enum Amount {
     /// Of material.
     Mass(Mass),

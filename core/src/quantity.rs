@@ -8,6 +8,7 @@
 use core::f64::consts::TAU;
 use core::iter::Sum;
 use core::ops::{Add, Div, Mul, Sub};
+use serde::{Serialize, Serializer};
 use uom::si::f64 as si;
 
 /// One inch, exact by definition.
@@ -109,6 +110,13 @@ macro_rules! quantity {
             type Output = f64;
             fn div(self, other: Self) -> f64 {
                 self.to_si() / other.to_si()
+            }
+        }
+
+        /// Its number of SI units.
+        impl Serialize for $name {
+            fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+                to.serialize_f64(self.to_si())
             }
         }
 
@@ -331,6 +339,13 @@ impl Temperature {
     /// As a number of degrees Fahrenheit.
     pub fn to_fahrenheit(self) -> f64 {
         self.to_celsius() * 1.8 + 32.0
+    }
+}
+
+/// Its number of kelvins.
+impl Serialize for Temperature {
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        to.serialize_f64(self.to_kelvins())
     }
 }
 

@@ -13,9 +13,10 @@ use crate::route::RouteId;
 use crate::route::part::{Part, circuit};
 use crate::spread::Spread;
 use crate::yard::report::Report;
+use serde::Serialize;
 
 /// What the user has turned. `None`: the yard's own figure.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
 pub struct Settings {
     /// Engine speed.
     pub engine_speed: Option<AngularSpeed>,
@@ -52,7 +53,7 @@ pub struct Settings {
 }
 
 /// What can be turned at a pump.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
 pub struct OilSettings {
     /// The sheet's flow, or the pump pack's flow at the PTO's rated speed.
     pub flow: Option<Flow>,

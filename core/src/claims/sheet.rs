@@ -8,9 +8,10 @@ use crate::settings::{
 };
 use crate::words::words;
 use crate::yard::report::Report;
+use serde::Serialize;
 
 /// What a sheet or an advertisement says of a machine. `None`: nothing.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
 pub struct Sheet {
     /// Hydraulic flow.
     pub flow: Option<Flow>,

@@ -36,9 +36,10 @@ use crate::route::RouteId;
 use crate::settings::{OilSettings, Settings};
 use crate::standing::Standing;
 use scene::Scene;
+use serde::Serialize;
 
 /// A standing that can be wished for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
 pub enum Wish {
     /// At least [`Standing::Ample`].
     Ample,
