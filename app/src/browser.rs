@@ -44,6 +44,18 @@ pub fn focus(id: impl Into<String>) {
     leptos::prelude::request_animation_frame(give);
 }
 
+/// Folds what an element is the head of.
+pub fn fold(id: &str) {
+    let details = window()
+        .and_then(|window| window.document())
+        .and_then(|document| document.get_element_by_id(id))
+        .and_then(|element| element.closest("details").ok()?);
+    if let Some(details) = details {
+        // One that is folded already stays so.
+        let _ = details.remove_attribute("open");
+    }
+}
+
 /// The fragment of the page's address, without the number sign.
 pub fn fragment() -> String {
     window()

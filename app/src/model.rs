@@ -3,6 +3,7 @@
 pub mod grid;
 mod money;
 mod opening;
+pub mod table;
 pub mod work;
 pub mod yard;
 
@@ -28,9 +29,11 @@ use farend_core::units::{Quantity, UnitSystem};
 use farend_core::yard::Yard;
 use farend_core::yard::edit::Editing;
 use farend_core::yard::history::History;
+use farend_core::yard::list::List;
 use leptos::prelude::*;
 use opening::read_link;
 use std::sync::Arc;
+use table::TableFile;
 use yard::OpenEntry;
 
 /// Something that the user must be told, until they have read it.
@@ -51,6 +54,23 @@ pub enum Notice {
     OpenedYard(String),
     /// A saved comparison was taken over.
     OpenedComparison(String),
+    /// A table was taken over: so many entries are new, changed, unchanged and gone.
+    TookTable {
+        /// Its name.
+        file: String,
+        /// The list that it's of.
+        list: List,
+        /// Entries that the list didn't have.
+        new: usize,
+        /// Entries that say something else now.
+        changed: usize,
+        /// Entries that say the same.
+        unchanged: usize,
+        /// Entries that the list doesn't have any more.
+        removed: usize,
+    },
+    /// Several files were picked or dropped at once.
+    SeveralFiles(u32),
     /// A link couldn't be read.
     BadLink(LinkFault),
     /// A link names a machine or an implement that this yard doesn't have.
@@ -72,7 +92,8 @@ pub enum Notice {
     NoLedger(RouteId),
 }
 
-/// The page's data. What is edited, `state` and `notice` are stored; the rest derives from them.
+/// The page's data. What is edited, `state`, `notice` and `table` are stored; the rest derives from
+/// them.
 #[derive(Clone, Copy)]
 pub struct Model {
     /// The yard as it is written, faulty entries and all.
@@ -87,6 +108,8 @@ pub struct Model {
     pub state: RwSignal<State>,
     /// What the user must be told.
     pub notice: RwSignal<Option<Notice>>,
+    /// The table that may be taken over.
+    pub table: RwSignal<Option<TableFile>>,
     /// Whether the page to take home is shown.
     pub taking_home: RwSignal<bool>,
     /// The machine chosen.
@@ -158,6 +181,7 @@ impl Model {
             yard,
             state,
             notice: RwSignal::new(notice),
+            table: RwSignal::new(None),
             taking_home: RwSignal::new(false),
             machine,
             implement,

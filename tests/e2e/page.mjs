@@ -166,9 +166,34 @@ export class FarendPage {
     await this.part('notice').waitFor();
   }
 
-  /** Saves by a button of the menu: the file's name and content. */
-  async save(id) {
-    await this.openSaveMenu();
+  /** Picks a table, and waits for what it would change. */
+  async openTable(name, text) {
+    await this.part('open-file').setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+    await this.tab.getByRole('heading', { name: `What ${name} would change` }).waitFor();
+  }
+
+  /** Holds files over the page. */
+  async drag(files) {
+    const dataTransfer = await this.tab.evaluateHandle((each) => {
+      const data = new DataTransfer();
+      for (const { name, text } of each) data.items.add(new File([text], name));
+      return data;
+    }, files);
+    await this.part('answer').dispatchEvent('dragover', { dataTransfer });
+    await this.part('drop-hint').waitFor();
+    return dataTransfer;
+  }
+
+  /** Drops files on the page. */
+  async drop(files) {
+    const dataTransfer = await this.drag(files);
+    await this.part('answer').dispatchEvent('drop', { dataTransfer });
+    await this.part('drop-hint').waitFor({ state: 'detached' });
+  }
+
+  /** Saves by a button of a menu: the file's name and content. */
+  async save(id, menu = 'save-menu') {
+    await this.openMenuOf(menu);
     const download = this.tab.waitForEvent('download');
     await this.part(id).click();
     const file = await download;
@@ -176,7 +201,11 @@ export class FarendPage {
   }
 
   async openSaveMenu() {
-    const menu = this.part('save-menu');
+    await this.openMenuOf('save-menu');
+  }
+
+  async openMenuOf(id) {
+    const menu = this.part(id);
     if (!(await menu.evaluate((it) => it.open))) await menu.locator('summary').click();
   }
 

@@ -19,6 +19,7 @@ mod plain;
 mod random;
 mod ranges;
 mod shafts;
+mod tables;
 mod units;
 mod uses;
 mod wanted;

@@ -404,3 +404,46 @@ fn a_new_step_leaves_nothing_to_be_made_again() {
     assert!(step(&mut yard, &mut history, 1100));
     assert_eq!(history.redo(&mut yard), None);
 }
+
+#[test]
+fn a_changed_yard_keeps_what_it_left_out() {
+    let mut yard = demo();
+    put(
+        &mut yard,
+        Whose::Entry(List::Machines, 0),
+        "engine.net_kw",
+        json!(9000),
+    );
+    put(
+        &mut yard,
+        Whose::Entry(List::Machines, 1),
+        "engine.net_kw",
+        json!(9000),
+    );
+    put(&mut yard, Whose::Entry(List::Kits, 4), "id", json!("own"));
+    put(&mut yard, Whose::Entry(List::Kits, 5), "id", json!("own"));
+    // One of the four comes back mended.
+    let mut mended = yard.clone();
+    put(
+        &mut mended,
+        Whose::Entry(List::Machines, 1),
+        "engine.net_kw",
+        json!(28),
+    );
+    put(
+        &mut mended,
+        Whose::Entry(List::Machines, 2),
+        "mass_kg",
+        json!(2000),
+    );
+    let changed = yard.changed_to(&mended.sound());
+    assert_eq!(changed.sound(), mended.sound());
+    let paths: Vec<_> = changed
+        .faults()
+        .into_iter()
+        .map(|(_, fault)| fault.path)
+        .collect();
+    assert_eq!(paths, ["engine.net_kw", "id"]);
+    assert_eq!(changed.len(List::Machines), yard.len(List::Machines));
+    assert_eq!(changed.len(List::Kits), yard.len(List::Kits));
+}

@@ -1,5 +1,6 @@
 //! Files and links: what is taken over of them, or what is wrong with them.
 
+use super::table::TableFile;
 use super::yard::demo;
 use super::{Model, Notice};
 use farend_core::claims::Sheet;
@@ -14,8 +15,11 @@ use leptos::prelude::*;
 
 impl Model {
     /// Takes over a yard file or a saved comparison, or says all that is wrong with it and leaves
-    /// everything as it was.
+    /// everything as it was. Of a table it shows what that would change.
     pub fn open_file(self, file: String, text: &str) {
+        if TableFile::is_one(&file) {
+            return self.open_table(file, text);
+        }
         match open(text) {
             Err(faults) => {
                 let mendable = mendable(text).map(Box::new);

@@ -67,10 +67,11 @@ impl Model {
         self.step(History::redo);
     }
 
-    /// Takes over a yard that was changed; what was chosen stays as far as the yard still has it.
+    /// Takes over a yard that was changed; what was chosen stays as far as the yard still has it, and
+    /// entries with faults, of which the one that was changed knew nothing, stay too.
     pub fn change_yard(self, yard: Yard) {
-        let deed = Deed::TookOver(yard.name.clone());
-        self.edit(Change::All(Box::new(Editing::from(&yard))), deed);
+        let changed = self.editing.read_untracked().changed_to(&yard);
+        self.edit(Change::All(Box::new(changed)), Deed::TookOver(yard.name));
     }
 
     /// Goes back to the built-in yard.

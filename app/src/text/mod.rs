@@ -14,6 +14,7 @@ pub mod notices;
 pub mod reasons;
 pub mod sentences;
 pub mod sheet;
+pub mod tables_in;
 pub mod wanted;
 pub mod words;
 pub mod yard;

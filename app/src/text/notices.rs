@@ -1,6 +1,6 @@
 //! Messages about files and links.
 
-use super::{labels, list};
+use super::{labels, list, tables_in};
 use crate::browser::NotKept;
 use crate::model::Notice;
 use crate::storage::Keeping;
@@ -36,6 +36,18 @@ pub fn notice(notice: &Notice) -> (String, &[Fault]) {
             ),
             &[],
         ),
+        Notice::TookTable {
+            file,
+            list,
+            new,
+            changed,
+            unchanged,
+            removed,
+        } => (
+            tables_in::took(file, *list, [*new, *changed, *unchanged, *removed]),
+            &[],
+        ),
+        Notice::SeveralFiles(number) => (tables_in::several(*number), &[]),
         Notice::BadLink(fault) => (
             format!(
                 "{} What you see is the start of this yard.",

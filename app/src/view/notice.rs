@@ -7,13 +7,19 @@ use farend_core::state::View;
 use farend_core::yard::edit::Editing;
 use leptos::prelude::*;
 
+/// Identifier of what closes it.
+pub const CLOSE: &str = "close-notice";
+
 /// The notice, until it is closed.
 #[component]
 pub fn NoticeBox() -> impl IntoView {
     let model = Model::of_page();
     let body = move |notice: &Notice| {
         let (sentence, faults) = notices::notice(notice);
-        let good = matches!(notice, Notice::OpenedYard(_) | Notice::OpenedComparison(_));
+        let good = matches!(
+            notice,
+            Notice::OpenedYard(_) | Notice::OpenedComparison(_) | Notice::TookTable { .. }
+        );
         view! {
             <div class="notice" class:good=good data-testid="notice">
                 <p>{sentence}</p>
@@ -25,6 +31,7 @@ pub fn NoticeBox() -> impl IntoView {
                 {offer(model, notice)}
                 <button
                     type="button"
+                    id=CLOSE
                     data-testid="close-notice"
                     on:click=move |_| model.notice.set(None)
                 >

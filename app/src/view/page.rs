@@ -11,6 +11,8 @@ use super::header::Header;
 use super::keeping::KeepingBox;
 use super::ledger::LedgerView;
 use super::notice::NoticeBox;
+use super::opening::DropHint;
+use super::table_in::TableIn;
 use super::take_home::TakeHome;
 use super::what_if::WhatIf;
 use super::yard::YardView;
@@ -37,6 +39,7 @@ pub fn Page() -> impl IntoView {
     link::follow(model);
     keeper.follow(model);
     view! {
+        <DropHint />
         <TakeHome />
         <div class:covered=move || model.taking_home.get()>
             <Header />
@@ -44,6 +47,7 @@ pub fn Page() -> impl IntoView {
         <main class="page" class:covered=move || model.taking_home.get()>
             <KeepingBox />
             <NoticeBox />
+            <TableIn />
             {move || match model.view.get() {
                 View::Pair => view! { <Pair /> }.into_any(),
                 View::Grid => view! { <GridView /> }.into_any(),

@@ -14,6 +14,7 @@ pub mod report;
 pub mod rules;
 pub mod rules_hookup;
 pub mod shape;
+pub mod table;
 
 use crate::fault::{Fault, Rule};
 use crate::implement::Implement;
