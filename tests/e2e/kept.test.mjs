@@ -205,3 +205,22 @@ flow('a tab hears when the other goes back to the demo', {}, async (page) => {
   await page.part('keep-own').click();
   await page.kept('yard?.machines[2].engine.net_kw === 41');
 });
+
+flow('a yard of 500 machines and 200 implements is loaded, edited, kept, reloaded and saved', {}, async (page) => {
+  await page.part('open-file').setInputFiles(process.env.FAREND_LARGE_YARD);
+  await page.tab.getByText('large-yard.json is open').waitFor();
+  await page.openEditor();
+  await page.part('search').fill('321');
+  await page.openEntry('Machine 321');
+  await page.enter('engine.net_kw', '77');
+  await page.kept('yard?.machines?.length === 500 && yard.machines[320].engine.net_kw === 77');
+  await reload(page);
+  await page.openEditor();
+  await page.part('search').fill('321');
+  await page.openEntry('Machine 321');
+  assert.equal(await page.field('engine.net_kw').inputValue(), '77');
+  const saved = JSON.parse(await offered(page, 'save-yard'));
+  assert.equal(saved.machines.length, 500);
+  assert.equal(saved.implements.length, 200);
+  assert.equal(saved.machines[320].engine.net_kw, 77);
+});
