@@ -5,6 +5,7 @@ use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use farend_core::choice::Weight;
 use farend_core::claims::{Rating, Sheet, Taken};
 use farend_core::control::Control;
+use farend_core::export::practice_set::CASES;
 use farend_core::fault::Rule;
 use farend_core::grid::{Order, Reading, Selection};
 use farend_core::implement::{Ground, ImplementKind};
@@ -12,6 +13,7 @@ use farend_core::machine::{MachineKind, Outlet};
 use farend_core::measure::{Amount, Measure};
 use farend_core::money::{Prices, RoutePrices};
 use farend_core::physics::oil::Grade;
+use farend_core::practice::{Kind, Kinds, Set};
 use farend_core::quantity::{
     AngularSpeed, Density, Flow, Length, Power, Pressure, Temperature, Velocity,
 };
@@ -45,6 +47,16 @@ fn oil() -> impl Strategy<Value = OilSettings> {
     (option::of(1.0..400.0), option::of(20.0..420.0)).prop_map(|(flow, relief)| OilSettings {
         flow: flow.map(Flow::litres_per_minute),
         relief: relief.map(Pressure::bar),
+    })
+}
+
+fn practice() -> impl Strategy<Value = Set> {
+    let bits = 1..=Kinds::ALL.bits();
+    let (least, most) = CASES;
+    (any::<u32>(), bits, least..=most).prop_map(|(seed, bits, count)| Set {
+        seed,
+        kinds: Kinds::from_bits(bits).expect("bits of kinds"),
+        count,
     })
 }
 
@@ -122,10 +134,10 @@ fn deciding() -> impl Strategy<Value = State> {
         proptest::array::uniform5(select(Weight::ALL)),
         prices,
         sheet,
-        (select(View::ALL), selection()),
+        (select(View::ALL), selection(), option::of(practice())),
     )
         .prop_map(
-            |(beside, wished, weights, prices, sheet, (view, selection))| State {
+            |(beside, wished, weights, prices, sheet, (view, selection, practice))| State {
                 view,
                 beside,
                 wished,
@@ -133,6 +145,7 @@ fn deciding() -> impl Strategy<Value = State> {
                 prices,
                 sheet,
                 selection,
+                practice,
                 ..State::of(String::new(), String::new())
             },
         )
@@ -463,10 +476,10 @@ fn links_of_the_third_version_are_still_read() {
 }
 
 /// Links of version 4 as this program wrote them first: the same two states, the second with a
-/// selection of the whole yard.
+/// selection of the whole yard and a set of practice cases.
 const FOURTH_LINKS: [&str; 2] = [
-    "BAljdXJsZXctNDYQc25vdy10aHJvd2VyLTE1MAAAAAAAAAAAAAAAAAAAAAAAAAAAAAABAQEBAQEAAAAAAADX_uFX",
-    "BAlwdWZmaW4tNjIMc3R1bXAtY3V0dGVyBQEAAAAAAIijQAEBAAAAAIBfQAEAAAAAAMBsQAEAAAAAAIBUQAEAAAAAAABpQAEAAAAAAAAUwAECCwEBBQEAAAAAAHCXQAEAAAAAAAApwAEAAAAAAAASQAEAAAAAAADAvwECAQAAAAAAANA_AQAAAAAAQG9AAQEAAAAAAMCSQAEBAAAAAACAS0ABCWdhbm5ldC05MAACAAECAAEDRVVSAQAAAAAAQE9AFAAAAAAAAABZQAEAAAAAAECPQAIAAAAAAADwPwMAAAAAAABpQAQAAAAAAECfQAUAAAAAAAAAQAYAAAAAAMByQAcAAAAAAHCnQAgAAAAAAAAIQAkAAAAAAAB5QAoAAAAAAECvQAsAAAAAAAAQQAwAAAAAAEB_QA0AAAAAAIizQA4AAAAAAAAUQA8AAAAAAMCCQBAAAAAAAHC3QBEAAAAAAAAYQBIAAAAAAAXkQBMAAAAAQLnwQAEBAAAAAAAAT0ABAAAAAADAZ0ABAAAAAAAAOUABAQEAAAAAAMCiQAEAAAAAAABJQAEBAQAAAAAAAERAAQECAQQBAgEBAQIBAAAAAAAANEABAAAAAADAUkABAgGnxEv-",
+    "BAljdXJsZXctNDYQc25vdy10aHJvd2VyLTE1MAAAAAAAAAAAAAAAAAAAAAAAAAAAAAABAQEBAQEAAAAAAAAABEniyg",
+    "BAlwdWZmaW4tNjIMc3R1bXAtY3V0dGVyBQEAAAAAAIijQAEBAAAAAIBfQAEAAAAAAMBsQAEAAAAAAIBUQAEAAAAAAABpQAEAAAAAAAAUwAECCwEBBQEAAAAAAHCXQAEAAAAAAAApwAEAAAAAAAASQAEAAAAAAADAvwECAQAAAAAAANA_AQAAAAAAQG9AAQEAAAAAAMCSQAEBAAAAAACAS0ABCWdhbm5ldC05MAACAAECAAEDRVVSAQAAAAAAQE9AFAAAAAAAAABZQAEAAAAAAECPQAIAAAAAAADwPwMAAAAAAABpQAQAAAAAAECfQAUAAAAAAAAAQAYAAAAAAMByQAcAAAAAAHCnQAgAAAAAAAAIQAkAAAAAAAB5QAoAAAAAAECvQAsAAAAAAAAQQAwAAAAAAEB_QA0AAAAAAIizQA4AAAAAAAAUQA8AAAAAAMCCQBAAAAAAAHC3QBEAAAAAAAAYQBIAAAAAAAXkQBMAAAAAQLnwQAEBAAAAAAAAT0ABAAAAAADAZ0ABAAAAAAAAOUABAQEAAAAAAMCiQAEAAAAAAABJQAEBAQAAAAAAAERAAQECAQQBAgEBAQIBAAAAAAAANEABAAAAAADAUkABAgEB5yQSDC3hNDM",
 ];
 
 /// Everything that version 4 has.
@@ -485,6 +498,11 @@ fn selected() -> State {
             order: Order::Size,
             grouped: true,
         },
+        practice: Some(Set {
+            seed: 4_711,
+            kinds: Kinds::NONE.toggled(Kind::Amount).toggled(Kind::Fit),
+            count: 12,
+        }),
         ..decided()
     }
 }
@@ -494,6 +512,33 @@ fn links_of_the_fourth_version_are_read_and_written() {
     for (link, state) in FOURTH_LINKS.into_iter().zip([a_state(), selected()]) {
         assert_eq!(state.to_link(), link);
         assert_eq!(State::from_link(link), Ok(state));
+    }
+}
+
+/// A whole link with a set that this program can't have made is refused, not read as another set.
+#[test]
+fn a_link_with_no_set_is_damaged() {
+    for (kinds, count) in [(0, 6), (64, 6), (255, 6), (1, 0), (1, 31)] {
+        let link = State {
+            practice: Some(Set {
+                seed: 7,
+                kinds: Kinds::from_bits(1).expect("a kind"),
+                count: 6,
+            }),
+            ..a_state()
+        };
+        let mut bytes = URL_SAFE_NO_PAD.decode(link.to_link()).expect("base64");
+        bytes.truncate(bytes.len() - 4);
+        let end = bytes.len();
+        // Seed, kinds and count are the last three bytes.
+        assert_eq!(bytes[end - 3..], [7, 1, 6]);
+        bytes[end - 2] = kinds;
+        bytes[end - 1] = count;
+        assert_eq!(
+            State::from_link(&summed(&bytes)),
+            Err(LinkFault::Damaged),
+            "{kinds} {count}"
+        );
     }
 }
 

@@ -210,6 +210,11 @@ pub fn save(name: &str, content: &Blob) -> Option<()> {
     Some(())
 }
 
+/// A whole number below a million: short enough to be read out and typed again.
+pub fn any_number() -> u32 {
+    (js_sys::Math::random() * 1e6) as u32
+}
+
 /// Whether the page stands in a frame of another one, which may keep back what is saved.
 pub fn is_framed() -> bool {
     window().is_some_and(|window| match window.parent() {

@@ -3,6 +3,7 @@
 pub mod grid;
 mod money;
 mod opening;
+pub mod practice;
 pub mod table;
 pub mod work;
 pub mod yard;

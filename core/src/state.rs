@@ -7,12 +7,14 @@
 use crate::choice::{EVEN, Weight, Weights};
 use crate::claims::{Rating, Sheet, Taken};
 use crate::control::Control;
+use crate::export::practice_set::CASES;
 use crate::grid::{Order, Reading, Selection};
 use crate::implement::{Ground, ImplementKind};
 use crate::machine::{MachineKind, Outlet};
 use crate::measure::{Amount, Measure};
 use crate::money::{Prices, RoutePrices, is_price};
 use crate::physics::oil::Grade;
+use crate::practice::{Kinds, Set};
 use crate::quantity::{
     AngularSpeed, Density, Flow, Length, Power, Pressure, Temperature, Velocity,
 };
@@ -36,6 +38,8 @@ words! {
         Grid = "grid",
         /// The yard's entries.
         Yard = "yard",
+        /// Practice for those who learn the trade.
+        Practice = "practice",
     }
 }
 
@@ -68,6 +72,8 @@ pub struct State {
     pub sheet: Sheet,
     /// What is shown of the whole yard.
     pub selection: Selection,
+    /// A trainer's set of practice cases.
+    pub practice: Option<Set>,
 }
 
 /// Why a link can't be read.
@@ -149,12 +155,14 @@ struct LinkedSheet {
     pto_kw: Option<f64>,
 }
 
-/// Version 4: frozen. What version 3 has, and what of the program and of the whole yard is shown.
+/// Version 4: frozen. What version 3 has, what of the program and of the whole yard is shown, and a
+/// set of practice cases.
 #[derive(Serialize, Deserialize)]
 struct LinkV4 {
     third: LinkV3,
     view: u8,
     selection: Option<LinkedSelection>,
+    practice: Option<LinkedPractice>,
 }
 
 /// A selection of version 4: frozen.
@@ -170,6 +178,14 @@ struct LinkedSelection {
     as_it_stands: bool,
     order: u8,
     grouped: bool,
+}
+
+/// A set of practice cases of version 4: frozen.
+#[derive(Serialize, Deserialize)]
+struct LinkedPractice {
+    seed: u32,
+    kinds: u8,
+    count: u8,
 }
 
 /// Every price beside that of an hour, in the order of their numbers in a link.
@@ -207,6 +223,7 @@ impl State {
             prices: Prices::default(),
             sheet: Sheet::default(),
             selection: Selection::default(),
+            practice: None,
         }
     }
 
@@ -276,6 +293,11 @@ impl State {
             third: link,
             view: number(View::ALL, self.view),
             selection: write_selection(&self.selection),
+            practice: self.practice.map(|set| LinkedPractice {
+                seed: set.seed,
+                kinds: set.kinds.bits(),
+                count: set.count,
+            }),
         };
         let mut bytes = vec![VERSION];
         // Writing plain fields to memory has no way to fail.
@@ -332,6 +354,10 @@ fn read_v4(link: LinkV4) -> Option<State> {
             None => Selection::default(),
             Some(selection) => read_selection(&selection)?,
         },
+        practice: match link.practice {
+            None => None,
+            Some(practice) => Some(read_practice(&practice)?),
+        },
         ..read_v3(link.third)?
     })
 }
@@ -376,6 +402,16 @@ fn read_selection(link: &LinkedSelection) -> Option<Selection> {
         as_it_stands: link.as_it_stands,
         order: *Order::ALL.get(usize::from(link.order))?,
         grouped: link.grouped,
+    })
+}
+
+fn read_practice(link: &LinkedPractice) -> Option<Set> {
+    let kinds = Kinds::from_bits(link.kinds).filter(|kinds| *kinds != Kinds::NONE)?;
+    let (least, most) = CASES;
+    (least..=most).contains(&link.count).then_some(Set {
+        seed: link.seed,
+        kinds,
+        count: link.count,
     })
 }
 

@@ -408,14 +408,14 @@ pub fn question(check: &Check) -> &'static str {
     }
 }
 
-fn shaft_type(shaft: Option<ShaftType>) -> String {
+pub(super) fn shaft_type(shaft: Option<ShaftType>) -> String {
     match shaft {
         None => "not known".to_owned(),
         Some(shaft) => format!("type {} with {} splines", shaft.word(), shaft.splines()),
     }
 }
 
-fn turns(turns: Option<Turns>) -> &'static str {
+pub(super) fn turns(turns: Option<Turns>) -> &'static str {
     match turns {
         Some(Turns::Clockwise) => "clockwise",
         Some(Turns::Anticlockwise) => "anticlockwise",
@@ -423,7 +423,7 @@ fn turns(turns: Option<Turns>) -> &'static str {
     }
 }
 
-fn category(category: Option<Category>) -> String {
+pub(super) fn category(category: Option<Category>) -> String {
     match category {
         None => "an unknown category".to_owned(),
         Some(category) => format!("category {}", category.word().to_uppercase()),

@@ -26,6 +26,7 @@ pub const VIEWS: &str = "Views";
 pub const VIEW_PAIR: &str = "One pair";
 pub const VIEW_GRID: &str = "Whole yard";
 pub const VIEW_YARD: &str = "Edit yard";
+pub const VIEW_PRACTICE: &str = "Practice";
 pub const INVENTED: &str = "Demo yard. Machines, implements and the place are invented.";
 pub const MENU: &str = "Yard and link";
 pub const OPEN_FILE: &str = "Open a yard, a comparison or a table…";

@@ -11,6 +11,7 @@ pub mod fit;
 pub mod grid;
 pub mod labels;
 pub mod notices;
+pub mod practice;
 pub mod reasons;
 pub mod sentences;
 pub mod sheet;
@@ -46,4 +47,12 @@ pub fn capital(text: &str) -> String {
         .next()
         .map(|first| first.to_uppercase().chain(letters).collect())
         .unwrap_or_default()
+}
+
+/// So many cases.
+pub fn case_word(count: usize) -> String {
+    match count {
+        1 => "1 case".to_owned(),
+        _ => format!("{count} cases"),
+    }
 }

@@ -237,7 +237,7 @@ fn Ends(scale: Memo<Option<Power>>) -> impl IntoView {
 
 /// The fillings that tell losses apart without colour.
 #[component]
-fn Patterns() -> impl IntoView {
+pub fn Patterns() -> impl IntoView {
     view! {
         <svg class="patterns" aria-hidden="true" focusable="false" width="0" height="0">
             <defs>

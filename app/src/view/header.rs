@@ -41,7 +41,7 @@ pub fn Header() -> impl IntoView {
                 <summary id=MENU>{labels::MENU}</summary>
                 <div class="tools">
                     <OpenFile />
-                    <CopyLink />
+                    <CopyLink id="copy-link" label=labels::COPY_LINK />
                 </div>
             </details>
             <SaveMenu />
@@ -79,6 +79,7 @@ fn Views() -> impl IntoView {
             {view(View::Pair, labels::VIEW_PAIR)}
             {view(View::Grid, labels::VIEW_GRID)}
             {view(View::Yard, labels::VIEW_YARD)}
+            {view(View::Practice, labels::VIEW_PRACTICE)}
         </nav>
     }
 }
@@ -142,8 +143,13 @@ enum Copied {
     ByHand(String),
 }
 
+/// Copies the link to what is chosen.
 #[component]
-fn CopyLink() -> impl IntoView {
+pub fn CopyLink(
+    /// Identifier for tests.
+    id: &'static str,
+    label: &'static str,
+) -> impl IntoView {
     let model = Model::of_page();
     let copied = RwSignal::new(Copied::NotTried);
     // A copied link is old as soon as anything changes.
@@ -165,8 +171,8 @@ fn CopyLink() -> impl IntoView {
         });
     };
     view! {
-        <button type="button" data-testid="copy-link" on:click=copy>
-            {labels::COPY_LINK}
+        <button type="button" data-testid=id on:click=copy>
+            {label}
         </button>
         <p class="copied" role="status">
             {move || match copied.get() {

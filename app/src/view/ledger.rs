@@ -90,9 +90,6 @@ fn ledger(
     heat: Option<Heat>,
     units: UnitSystem,
 ) -> impl IntoView + use<> {
-    let power = |power| number::power(power, units);
-    let taken = run.ledger.taken();
-    let left = run.ledger.left_in_engine();
     view! {
         <p class="summary" data-testid="verdict">
             <b>{sentences::verdict(&run.verdict)}</b>
@@ -113,6 +110,21 @@ fn ledger(
                 .map(|text| view! { <li data-testid="too-hot">{text}</li> })}
         </ul>
         <p>{labels::KIT} ": " {kit}</p>
+        {stage_table(route, run, budget, units)}
+    }
+}
+
+/// The stages of a route as a table, with their formulas.
+pub fn stage_table(
+    route: RouteId,
+    run: &Run,
+    budget: &Budget,
+    units: UnitSystem,
+) -> impl IntoView + use<> {
+    let power = |power| number::power(power, units);
+    let taken = run.ledger.taken();
+    let left = run.ledger.left_in_engine();
+    view! {
         <div class="scroll" tabindex="0" role="region" aria-label=labels::route(route)>
             <table class="stages">
                 <thead>

@@ -25,6 +25,7 @@ mod notice;
 mod opening;
 pub mod page;
 mod picture;
+mod practice;
 mod price;
 mod radio;
 mod save;

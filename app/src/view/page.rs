@@ -12,12 +12,14 @@ use super::keeping::KeepingBox;
 use super::ledger::LedgerView;
 use super::notice::NoticeBox;
 use super::opening::DropHint;
+use super::practice::PracticeView;
 use super::table_in::TableIn;
 use super::take_home::TakeHome;
 use super::what_if::WhatIf;
 use super::yard::YardView;
 use crate::model::Model;
 use crate::model::grid::GridModel;
+use crate::model::practice::PracticeModel;
 use crate::model::yard::name;
 use crate::storage::Keeper;
 use crate::text::yard as text;
@@ -36,12 +38,14 @@ pub fn Page() -> impl IntoView {
     provide_context(model);
     provide_context(keeper);
     provide_context(GridModel::new(model));
+    let practice = PracticeModel::new(model);
+    provide_context(practice);
     link::follow(model);
     keeper.follow(model);
     view! {
         <DropHint />
         <TakeHome />
-        <div class:covered=move || model.taking_home.get()>
+        <div class:covered=move || model.taking_home.get() || practice.is_large()>
             <Header />
         </div>
         <main class="page" class:covered=move || model.taking_home.get()>
@@ -52,6 +56,7 @@ pub fn Page() -> impl IntoView {
                 View::Pair => view! { <Pair /> }.into_any(),
                 View::Grid => view! { <GridView /> }.into_any(),
                 View::Yard => view! { <YardView /> }.into_any(),
+                View::Practice => view! { <PracticeView /> }.into_any(),
             }}
         </main>
     }

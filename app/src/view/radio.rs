@@ -5,7 +5,7 @@ use leptos::prelude::*;
 /// A choice of the group `name`; the test id is `id`.
 pub fn radio(
     name: &'static str,
-    id: &'static str,
+    id: impl Into<String>,
     text: impl IntoView,
     chosen: impl Fn() -> bool + Send + Sync + 'static,
     choose: impl Fn() + 'static,
@@ -15,7 +15,7 @@ pub fn radio(
             <input
                 type="radio"
                 name=name
-                data-testid=id
+                data-testid=id.into()
                 prop:checked=chosen
                 on:change=move |_| choose()
             />

@@ -1,6 +1,8 @@
-//! What can be taken along of a comparison: tables for spreadsheets, and the comparison itself as
-//! a file that opens again.
+//! What can be taken along: a comparison as tables for spreadsheets and as a file that opens again;
+//! sets of practice cases and a learner's own answers.
 
 pub mod comparison;
 pub mod csv;
 pub mod open;
+pub mod practice_set;
+pub mod record;

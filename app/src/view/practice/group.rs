@@ -1,0 +1,245 @@
+//! A set for a group: put together, handed out, printed, shown.
+
+use super::paper::{Paper, Sheet};
+use super::show::{ShowLarge, TITLE};
+use crate::browser;
+use crate::model::Model;
+use crate::model::practice::PracticeModel;
+use crate::text::practice::{self as text, group as words};
+use crate::text::sheet;
+use crate::view::entry::NumberEntry;
+use crate::view::header::CopyLink;
+use crate::view::save::hand_over;
+use farend_core::export::practice_set::{CASES, SavedSet};
+use farend_core::fault::Fault;
+use farend_core::practice::{Kind, Kinds, Set as CaseSet};
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use web_sys::HtmlInputElement;
+
+/// The set, or one of its cases shown large.
+#[component]
+pub fn GroupView() -> impl IntoView {
+    let practice = PracticeModel::of_page();
+    let group = practice.group;
+    if untrack(|| group.chosen()).is_none() {
+        group.draw_anew();
+    }
+    let sheet = RwSignal::new(None::<Sheet>);
+    view! {
+        <Show when=move || practice.is_large() fallback=move || view! { <Maker sheet=sheet /> }>
+            <ShowLarge />
+        </Show>
+        <Paper sheet=sheet />
+    }
+}
+
+#[component]
+fn Maker(sheet: RwSignal<Option<Sheet>>) -> impl IntoView {
+    let model = Model::of_page();
+    let group = PracticeModel::of_page().group;
+    let told = RwSignal::new(String::new());
+    let change = move |change: &dyn Fn(CaseSet) -> CaseSet| {
+        if let Some(set) = untrack(|| group.chosen()) {
+            group.choose(change(set));
+        }
+    };
+    let kind = move |kind: Kind| {
+        let chosen = move || group.chosen().is_some_and(|set| set.kinds.has(kind));
+        let toggle = move |event: leptos::ev::Event| {
+            let Some(set) = untrack(|| group.chosen()) else {
+                return;
+            };
+            let kinds = set.kinds.toggled(kind);
+            if kinds == Kinds::NONE {
+                told.set(words::NO_KIND.to_owned());
+                // The browser has taken the mark away by itself.
+                event_target::<HtmlInputElement>(&event).set_checked(true);
+            } else {
+                told.set(String::new());
+                group.choose(CaseSet { kinds, ..set });
+            }
+        };
+        view! {
+            <label class="unfold">
+                <input
+                    type="checkbox"
+                    data-testid=format!("set-{}", kind.word())
+                    prop:checked=chosen
+                    on:change=toggle
+                />
+                <span>{text::kind(kind)}</span>
+            </label>
+        }
+    };
+    let whole = |number: f64, (least, most): (u32, u32)| {
+        let fits = number.fract() == 0.0 && (f64::from(least)..=f64::from(most)).contains(&number);
+        fits.then_some(number as u32)
+    };
+    let enter_count = Callback::new(move |entered: Option<f64>| {
+        let limits = (u32::from(CASES.0), u32::from(CASES.1));
+        let count = entered.and_then(|number| whole(number, limits));
+        let count = count.and_then(|count| u8::try_from(count).ok());
+        if let Some(count) = count {
+            change(&|set| CaseSet { count, ..set });
+        }
+        count.is_some()
+    });
+    let enter_seed = Callback::new(move |entered: Option<f64>| {
+        let seed = entered.and_then(|number| whole(number, (0, u32::MAX)));
+        if let Some(seed) = seed {
+            change(&|set| CaseSet { seed, ..set });
+        }
+        seed.is_some()
+    });
+    let save = move |_| {
+        let Some(set) = untrack(|| group.chosen()) else {
+            return;
+        };
+        let saved = SavedSet {
+            yard: model.yard.read_untracked().name.clone(),
+            set,
+        };
+        let text = saved.to_json().ok();
+        let content = text.and_then(|text| browser::blob(&text, browser::JSON));
+        hand_over(model, words::FILE, content);
+    };
+    view! {
+        <h2>{text::GROUP}</h2>
+        <p>{words::LEAD}</p>
+        <fieldset class="plain">
+            <legend>{words::KINDS}</legend>
+            {Kind::ALL.iter().copied().map(kind).collect_view()}
+        </fieldset>
+        <div class="find">
+            <NumberEntry
+                id="set-count"
+                label=words::COUNT
+                unit=""
+                value=Signal::derive(move || Some(group.chosen()?.count.into()))
+                hint=""
+                enter=enter_count
+                allowed=words::COUNT_ALLOWED
+            />
+            <NumberEntry
+                id="set-seed"
+                label=words::SEED
+                unit=""
+                value=Signal::derive(move || Some(group.chosen()?.seed.into()))
+                hint=""
+                enter=enter_seed
+                allowed=text::NUMBER_ALLOWED
+            />
+            <button type="button" data-testid="draw-anew" on:click=move |_| group.draw_anew()>
+                {words::DRAW_ANEW}
+            </button>
+        </div>
+        <div class="tools">
+            <button
+                type="button"
+                class="commit"
+                data-testid="show-large"
+                on:click=move |_| {
+                    group.go_to(0);
+                    group.showing.set(true);
+                    browser::focus(TITLE);
+                }
+            >
+                {words::SHOW}
+            </button>
+            <PrintSheets sheet=sheet told=told />
+        </div>
+        <h3>{words::SHARE}</h3>
+        <div class="tools">
+            <CopyLink id="copy-set" label=words::COPY_LINK />
+            <button type="button" data-testid="save-set" on:click=save>
+                {words::SAVE}
+            </button>
+            <OpenSet told=told />
+        </div>
+        <p class="told" role="status" data-testid="group-told">
+            {told}
+        </p>
+    }
+}
+
+/// The sheet for the learners, and that for the trainer.
+#[component]
+fn PrintSheets(sheet: RwSignal<Option<Sheet>>, told: RwSignal<String>) -> impl IntoView {
+    let print = move |which: Sheet| {
+        move |_| {
+            sheet.set(Some(which));
+            // The sheet must be in the document before the browser looks at it.
+            request_animation_frame(move || {
+                if !browser::print() {
+                    sheet.set(None);
+                    told.set(sheet::CANT_PRINT.to_owned());
+                }
+            });
+        }
+    };
+    view! {
+        <button type="button" data-testid="print-sheet" on:click=print(Sheet::Questions)>
+            {words::PRINT}
+        </button>
+        <button type="button" data-testid="print-answers" on:click=print(Sheet::Answers)>
+            {words::PRINT_ANSWERS}
+        </button>
+    }
+}
+
+/// Opens a set's file, or tells all that is wrong with it.
+#[component]
+fn OpenSet(told: RwSignal<String>) -> impl IntoView {
+    let model = Model::of_page();
+    let group = PracticeModel::of_page().group;
+    let faults = RwSignal::new(Vec::<Fault>::new());
+    let take = move |text: &str| match SavedSet::from_json(text) {
+        Err(found) => {
+            told.set(String::new());
+            faults.set(found);
+        }
+        Ok(saved) => {
+            faults.set(Vec::new());
+            group.choose(saved.set);
+            let is_same = model.yard.read_untracked().name == saved.yard;
+            told.set(match is_same {
+                true => words::OPENED.to_owned(),
+                false => words::other_yard(&saved.yard),
+            });
+        }
+    };
+    let open = move |event: leptos::ev::Event| {
+        let input: HtmlInputElement = event_target(&event);
+        let Some(file) = input.files().and_then(|files| files.get(0)) else {
+            return;
+        };
+        spawn_local(async move {
+            // What can't be read from the disk is as good as an empty file.
+            take(&browser::read(&file).await.unwrap_or_default());
+            // So that the same file, mended, can be picked again.
+            input.set_value("");
+        });
+    };
+    view! {
+        <label class="button">
+            <input
+                type="file"
+                class="hidden"
+                accept=".json,application/json"
+                data-testid="open-set"
+                on:change=open
+            />
+            <span>{words::OPEN}</span>
+        </label>
+        <ul class="complaint" role="alert" data-testid="set-faults">
+            {move || {
+                faults
+                    .get()
+                    .iter()
+                    .map(|fault| view! { <li>{fault.to_string()}</li> })
+                    .collect_view()
+            }}
+        </ul>
+    }
+}
