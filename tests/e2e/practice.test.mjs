@@ -347,7 +347,7 @@ flow('before a group everything is a twentieth of the screen’s height', { view
     assert.ok(Math.min(...sizes) >= 54, `${kind}: ${sizes}`);
     await keepPicture(page, `practice-large-${kind}`);
     await page.tab.keyboard.press('Escape');
-    await page.part('show-large').waitFor();
+    await focused(page, 'show-large');
   }
 });
 

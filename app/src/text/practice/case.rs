@@ -118,14 +118,9 @@ pub fn fits(fits: Fits) -> &'static str {
 pub fn change(change: Change, units: UnitSystem) -> String {
     let shown = |quantity| number::shown(quantity, units);
     match change {
-        Change::Flow(flow) => format!("A flow of {}", shown(Quantity::Flow(flow))),
-        Change::Relief(pressure) => {
-            format!(
-                "A relief pressure of {}",
-                shown(Quantity::Pressure(pressure))
-            )
-        }
-        Change::EngineSpeed(speed) => format!("The engine at {}", shown(Quantity::Speed(speed))),
+        Change::Flow(flow) => format!("Flow {}", shown(Quantity::Flow(flow))),
+        Change::Relief(pressure) => format!("Relief {}", shown(Quantity::Pressure(pressure))),
+        Change::EngineSpeed(speed) => format!("Engine at {}", shown(Quantity::Speed(speed))),
         Change::Hoses(bore) => format!("Hoses of {} bore", shown(Quantity::Bore(bore))),
     }
 }

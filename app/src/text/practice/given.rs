@@ -2,10 +2,11 @@
 
 use super::case::{Scene, route_and_kit};
 use crate::number;
-use crate::text::{claims, labels};
+use crate::text::{claims, fit, labels};
 use farend_core::claims::{Sheet, SheetFigure};
 use farend_core::implement::Place;
 use farend_core::machine::{Circuit, Pto, SteeringShare};
+use farend_core::physics::line::Pipe;
 use farend_core::practice::{Case, Question};
 use farend_core::route::RouteId;
 use farend_core::route::part::Part;
@@ -64,7 +65,10 @@ impl Given<'_> {
 
     fn ptos(&self) -> Vec<Fact> {
         let machine = &self.scene.machine;
-        let told = |pto: Option<&Pto>| pto.map_or_else(|| NONE.to_owned(), |pto| self.pto(pto));
+        let told = |pto: Option<&Pto>| match pto {
+            None => NONE.to_owned(),
+            Some(pto) => format!("{}, turns {}", self.pto(pto), fit::turns(pto.end.turns)),
+        };
         vec![
             (labels::REAR_PTO, told(machine.rear_pto.as_ref())),
             ("Mid PTO", told(machine.mid_pto.as_ref())),
@@ -121,13 +125,16 @@ impl Given<'_> {
 
     pub(super) fn motor(&self) -> Option<Fact> {
         let motor = self.scene.implement.motor.as_ref()?;
-        let what = format!(
-            "{}, up to {} and {}; the rotor turns {} times for each turn",
+        let mut what = format!(
+            "{}, up to {} and {}",
             self.shown(Quantity::Displacement(motor.displacement)),
             self.shown(Quantity::Flow(motor.highest_flow)),
-            self.shown(Quantity::Pressure(motor.highest_pressure)),
-            number::fixed(motor.ratio, 2)
+            self.shown(Quantity::Pressure(motor.highest_pressure))
         );
+        if motor.ratio != 1.0 {
+            let ratio = number::fixed(motor.ratio, 2);
+            what.push_str(&format!(", 1 to {ratio} to the rotor"));
+        }
         Some(("Motor", what))
     }
 
@@ -135,7 +142,11 @@ impl Given<'_> {
         let shafts = self.scene.implement.shafts.iter();
         shafts
             .map(|shaft| {
-                let mut what = self.shown(Quantity::Speed(shaft.speed));
+                let mut what = format!(
+                    "{}, must turn {}",
+                    self.shown(Quantity::Speed(shaft.speed)),
+                    fit::turns(shaft.end.turns)
+                );
                 if let Some(rating) = shaft.rating {
                     what.push_str(&format!(
                         ", may take {}",
@@ -166,13 +177,15 @@ impl Given<'_> {
             facts.push(("Kit's pump", what));
         }
         if let Some(hoses) = &kit.hoses {
-            let what = format!(
-                "{} of {} there, {} of {} back",
-                self.shown(Quantity::Length(hoses.supply.length)),
-                self.shown(Quantity::Bore(hoses.supply.bore)),
-                self.shown(Quantity::Length(hoses.back.length)),
-                self.shown(Quantity::Bore(hoses.back.bore))
-            );
+            let hose = |pipe: &Pipe| {
+                let length = self.shown(Quantity::Length(pipe.length));
+                format!("{length} of {}", self.shown(Quantity::Bore(pipe.bore)))
+            };
+            let (there, back) = (hose(&hoses.supply), hose(&hoses.back));
+            let what = match there == back {
+                true => format!("{there} each way"),
+                false => format!("{there} there, {back} back"),
+            };
             facts.push(("Hoses", what));
         }
         facts

@@ -17,6 +17,9 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use web_sys::HtmlInputElement;
 
+/// Identifier of what shows a case large.
+pub const OPENER: &str = "show-large";
+
 /// The set, or one of its cases shown large.
 #[component]
 pub fn GroupView() -> impl IntoView {
@@ -138,6 +141,7 @@ fn Maker(sheet: RwSignal<Option<Sheet>>) -> impl IntoView {
             <button
                 type="button"
                 class="commit"
+                id=OPENER
                 data-testid="show-large"
                 on:click=move |_| {
                     group.go_to(0);

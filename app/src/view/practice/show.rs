@@ -1,6 +1,7 @@
 //! A case large enough for a projector, with what the group says, and the answer when it's time.
 
 use super::case::fact_list;
+use super::group::OPENER;
 use super::tally::TallyView;
 use crate::browser;
 use crate::model::Model;
@@ -22,6 +23,8 @@ pub fn ShowLarge() -> impl IntoView {
     let close = move || {
         desk.close();
         of.showing.set(false);
+        // Where the trainer came from.
+        browser::focus(OPENER);
     };
     let question = move || {
         let case = desk.case.read();
