@@ -1,12 +1,16 @@
 //! Prices and what follows from them, against hand arithmetic. Prices are invented.
 
-use farend_core::choice::EVEN;
+use farend_core::choice::{Candidate, EVEN, Wish, weigh};
+use farend_core::fit::Judgement;
+use farend_core::hookup::Seat;
+use farend_core::implement::ImplementKind;
 use farend_core::implement::InputShaft;
 use farend_core::money::{
     BreakEven, Prices, RoutePrices, Worker, break_even, is_price, per_watt, working, yard_prices,
 };
 use farend_core::quantity::{AngularSpeed, Power, Time};
 use farend_core::route::RouteId;
+use farend_core::standing::Standing;
 use farend_tests::parts::Parts;
 
 fn three(kit: Option<f64>, variant: Option<f64>, fitting: Option<f64>) -> RoutePrices {
@@ -238,4 +242,34 @@ fn costs_and_speeds_decide_whether_it_pays_at_all() {
     assert_eq!(against(7000.0, 15.0, 0.0), Never);
     assert_eq!(against(5000.0, 15.0, 0.0), AtOnce);
     assert_eq!(against(4999.0, 9.9, 0.0), AtOnce);
+}
+
+/// Of two that cost nothing both are as cheap as can be.
+#[test]
+fn what_costs_nothing_is_cheapest() {
+    let free = |route| Candidate {
+        route,
+        standing: Standing::Enough,
+        fit: Judgement::Pass,
+        seat: Seat::FrontFrame,
+        hookup: Time::minutes(10.0),
+        total: Some(0.0),
+    };
+    let dear = Candidate {
+        total: Some(500.0),
+        ..free(RouteId::PumpPack)
+    };
+    let all = [free(RouteId::RearShaft), free(RouteId::MidShaft), dear];
+    let weighed = weigh(&all, ImplementKind::Thrower, EVEN);
+    let cheap = |route| {
+        let it = weighed
+            .iter()
+            .find(|it| it.route == route)
+            .expect("weighed");
+        let place = Wish::ALL.iter().position(|wish| *wish == Wish::BuyCheaply);
+        it.meets[place.expect("a wish")]
+    };
+    assert_eq!(cheap(RouteId::RearShaft), Some(1.0));
+    assert_eq!(cheap(RouteId::MidShaft), Some(1.0));
+    assert_eq!(cheap(RouteId::PumpPack), Some(0.0));
 }

@@ -44,6 +44,18 @@ pub fn focus(id: impl Into<String>) {
     leptos::prelude::request_animation_frame(give);
 }
 
+/// Folds what an element is the head of.
+pub fn fold(id: &str) {
+    let details = window()
+        .and_then(|window| window.document())
+        .and_then(|document| document.get_element_by_id(id))
+        .and_then(|element| element.closest("details").ok()?);
+    if let Some(details) = details {
+        // One that is folded already stays so.
+        let _ = details.remove_attribute("open");
+    }
+}
+
 /// The fragment of the page's address, without the number sign.
 pub fn fragment() -> String {
     window()
@@ -130,6 +142,42 @@ pub async fn read(file: &File) -> Option<String> {
     JsFuture::from(file.text()).await.ok()?.as_string()
 }
 
+/// Why the browser doesn't keep something.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum NotKept {
+    /// It gives this page no room.
+    Denied,
+    /// The room is used up.
+    Full,
+}
+
+fn storage() -> Result<Storage, NotKept> {
+    // Where it is forbidden, asking for it throws.
+    let storage = window().and_then(|window| window.local_storage().ok());
+    storage.flatten().ok_or(NotKept::Denied)
+}
+
+/// What the browser keeps under a key.
+pub fn kept(key: &str) -> Result<Option<String>, NotKept> {
+    storage()?.get_item(key).map_err(|_| NotKept::Denied)
+}
+
+/// Lets the browser keep a text under a key, or nothing any more. What it kept before stays where it
+/// refuses.
+pub fn keep(key: &str, text: Option<&str>) -> Result<(), NotKept> {
+    let storage = storage()?;
+    let Some(text) = text else {
+        return storage.remove_item(key).map_err(|_| NotKept::Denied);
+    };
+    storage.set_item(key, text).map_err(|error| {
+        let name = js_sys::Reflect::get(&error, &"name".into()).ok();
+        match name.and_then(|name| name.as_string()).as_deref() {
+            Some("QuotaExceededError") => NotKept::Full,
+            _ => NotKept::Denied,
+        }
+    })
+}
+
 /// The type of JSON files.
 pub const JSON: &str = "application/json";
 /// The type of tables for spreadsheets.
@@ -160,39 +208,6 @@ pub fn save(name: &str, content: &Blob) -> Option<()> {
         Duration::from_secs(60),
     );
     Some(())
-}
-
-/// What the browser's own store holds.
-pub enum Kept {
-    /// It's closed to the page.
-    Closed,
-    /// Nothing under that key.
-    Nothing,
-    /// A text.
-    Text(String),
-}
-
-fn store() -> Option<Storage> {
-    window()?.local_storage().ok()?
-}
-
-/// What the browser keeps under a key.
-pub fn kept(key: &str) -> Kept {
-    match store().map(|store| store.get_item(key)) {
-        None | Some(Err(_)) => Kept::Closed,
-        Some(Ok(None)) => Kept::Nothing,
-        Some(Ok(Some(text))) => Kept::Text(text),
-    }
-}
-
-/// Keeps a text under a key. False where the browser refuses.
-pub fn keep(key: &str, text: &str) -> bool {
-    store().is_some_and(|store| store.set_item(key, text).is_ok())
-}
-
-/// Forgets what is kept under a key. False where the browser refuses.
-pub fn forget(key: &str) -> bool {
-    store().is_some_and(|store| store.remove_item(key).is_ok())
 }
 
 /// A whole number below a million: short enough to be read out and typed again.

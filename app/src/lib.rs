@@ -4,6 +4,7 @@
 //! that is shown derives from them; only controls, links and files change them.
 
 mod browser;
+mod figure;
 mod grid_work;
 mod lettering;
 mod link;
@@ -11,6 +12,7 @@ mod model;
 mod number;
 mod rest;
 mod segments;
+mod storage;
 mod tables;
 mod text;
 mod view;

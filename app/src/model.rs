@@ -2,15 +2,16 @@
 
 pub mod grid;
 mod money;
+mod opening;
 pub mod practice;
+pub mod table;
 pub mod work;
+pub mod yard;
 
 use crate::text::advice;
-use farend_core::claims::Sheet;
 use farend_core::compare::{Comparison, compare};
 use farend_core::control::Control;
 use farend_core::export::comparison::Saved;
-use farend_core::export::open::{Opened, open};
 use farend_core::fault::Fault;
 use farend_core::fit::{Look, other_kits};
 use farend_core::implement::Implement;
@@ -26,9 +27,15 @@ use farend_core::state::{LinkFault, State, View};
 use farend_core::survey::{Asked, Survey};
 use farend_core::thermal::Heat;
 use farend_core::units::{Quantity, UnitSystem};
-use farend_core::yard::{DEMO, Yard};
+use farend_core::yard::Yard;
+use farend_core::yard::edit::Editing;
+use farend_core::yard::history::History;
+use farend_core::yard::list::List;
 use leptos::prelude::*;
+use opening::read_link;
 use std::sync::Arc;
+use table::TableFile;
+use yard::OpenEntry;
 
 /// Something that the user must be told, until they have read it.
 #[derive(Clone, Debug, PartialEq)]
@@ -39,6 +46,8 @@ pub enum Notice {
         file: String,
         /// All that is wrong with it.
         faults: Vec<Fault>,
+        /// Its yard, where it can be opened all the same to be mended.
+        mendable: Option<Box<Editing>>,
     },
     /// A file couldn't be read from the disk.
     UnreadableFile(String),
@@ -46,10 +55,32 @@ pub enum Notice {
     OpenedYard(String),
     /// A saved comparison was taken over.
     OpenedComparison(String),
+    /// A table was taken over: so many entries are new, changed, unchanged and gone.
+    TookTable {
+        /// Its name.
+        file: String,
+        /// The list that it's of.
+        list: List,
+        /// Entries that the list didn't have.
+        new: usize,
+        /// Entries that say something else now.
+        changed: usize,
+        /// Entries that say the same.
+        unchanged: usize,
+        /// Entries that the list doesn't have any more.
+        removed: usize,
+    },
+    /// Several files were picked or dropped at once.
+    SeveralFiles(u32),
     /// A link couldn't be read.
     BadLink(LinkFault),
     /// A link names a machine or an implement that this yard doesn't have.
-    MissingFromYard(Vec<String>),
+    MissingFromYard {
+        /// Their identifiers.
+        missing: Vec<String>,
+        /// The link, where the demo has them.
+        in_demo: Option<String>,
+    },
     /// A link's settings are out of range.
     BadSettings(Vec<Fault>),
     /// The browser doesn't let the page save a file.
@@ -62,15 +93,24 @@ pub enum Notice {
     NoLedger(RouteId),
 }
 
-/// The page's data. `yard`, `state` and `notice` are stored; the rest derives from them.
+/// The page's data. What is edited, `state`, `notice` and `table` are stored; the rest derives from
+/// them.
 #[derive(Clone, Copy)]
 pub struct Model {
-    /// The yard that is open.
-    pub yard: RwSignal<Arc<Yard>>,
+    /// The yard as it is written, faulty entries and all.
+    pub editing: RwSignal<Editing>,
+    /// The steps that led to it.
+    pub history: RwSignal<History>,
+    /// The entry that is open for editing.
+    pub open_entry: RwSignal<OpenEntry>,
+    /// The yard that is open: all of it that has no fault.
+    pub yard: Memo<Arc<Yard>>,
     /// All that the user has chosen.
     pub state: RwSignal<State>,
     /// What the user must be told.
     pub notice: RwSignal<Option<Notice>>,
+    /// The table that may be taken over.
+    pub table: RwSignal<Option<TableFile>>,
     /// Whether the page to take home is shown.
     pub taking_home: RwSignal<bool>,
     /// The machine chosen.
@@ -94,12 +134,11 @@ pub struct Model {
 }
 
 impl Model {
-    /// The demo yard, with the state that a link holds, where it holds one.
-    pub fn new(fragment: &str) -> Self {
-        // The demo is part of the program and its tests load it.
-        let yard = Yard::from_json(DEMO).unwrap_or_default();
-        let (state, notice) = read_link(&yard, fragment);
-        let yard = RwSignal::new(Arc::new(yard));
+    /// A yard, with the state that a link holds, where it holds one.
+    pub fn new(yard: Editing, fragment: &str) -> Self {
+        let editing = RwSignal::new(yard);
+        let yard = Memo::new(move |_| Arc::new(editing.read().sound()));
+        let (state, notice) = read_link(&yard.read_untracked(), fragment);
         let state = RwSignal::new(state);
         let machine = Memo::new(move |_| {
             let id = state.read().machine.clone();
@@ -137,9 +176,13 @@ impl Model {
             Some(recommend(comparison.as_ref()?, survey.as_ref()?, weights))
         });
         Self {
+            editing,
+            history: RwSignal::default(),
+            open_entry: RwSignal::default(),
             yard,
             state,
             notice: RwSignal::new(notice),
+            table: RwSignal::new(None),
             taking_home: RwSignal::new(false),
             machine,
             implement,
@@ -306,47 +349,6 @@ impl Model {
         ))
     }
 
-    /// Takes over a yard file or a saved comparison, or says all that is wrong with it and leaves
-    /// everything as it was.
-    pub fn open_file(self, file: String, text: &str) {
-        match open(text) {
-            Err(faults) => self.notice.set(Some(Notice::BadFile { file, faults })),
-            Ok(Opened {
-                yard,
-                state: Some(state),
-            }) => {
-                self.yard.set(Arc::new(yard));
-                self.state.set(state);
-                self.notice.set(Some(Notice::OpenedComparison(file)));
-            }
-            Ok(Opened { yard, state: None }) => {
-                let units = self.units.get_untracked();
-                let mut state = first_state(&yard);
-                state.units = units;
-                self.yard.set(Arc::new(yard));
-                self.state.set(state);
-                self.notice.set(Some(Notice::OpenedYard(file)));
-                self.keep_a_running_route();
-            }
-        }
-    }
-
-    /// Takes over a yard that was changed; what was chosen stays as far as the yard still has it.
-    pub fn change_yard(self, yard: Yard) {
-        let first = first_state(&yard);
-        self.state.update(|state| {
-            if yard.machine(&state.machine).is_none() {
-                state.machine = first.machine;
-                state.settings = state.settings.of_site();
-            }
-            if yard.implement(&state.implement).is_none() {
-                state.implement = first.implement;
-            }
-        });
-        self.yard.set(Arc::new(yard));
-        self.keep_a_running_route();
-    }
-
     /// Hands over all of the comparison as it stands, to be taken along; `None` where there is none.
     pub fn with_saved<T>(self, take: impl FnOnce(Saved<'_>) -> T) -> Option<T> {
         let yard = self.yard.read_untracked();
@@ -368,16 +370,6 @@ impl Model {
         }))
     }
 
-    /// Takes over a link's state, or says what is wrong with it.
-    pub fn open_link(self, fragment: &str) {
-        if fragment == self.state.with_untracked(State::to_link) {
-            return;
-        }
-        let (state, notice) = read_link(&self.yard.read_untracked(), fragment);
-        self.state.set(state);
-        self.notice.set(notice);
-    }
-
     /// The kit that the open route takes, where it runs.
     pub fn kit(self) -> Option<Kit> {
         let route = self.route.get();
@@ -387,161 +379,16 @@ impl Model {
     }
 }
 
-/// What a yard opens with: its machine of middling power and its first implement.
-fn first_state(yard: &Yard) -> State {
-    let mut machines: Vec<_> = yard.machines.iter().collect();
-    machines.sort_by(|a, b| {
-        let (a, b) = (a.engine.net.likely.to_si(), b.engine.net.likely.to_si());
-        a.total_cmp(&b)
-    });
-    let middle = machines.get(machines.len().saturating_sub(1) / 2);
-    let implement = yard.implements.first();
-    State::of(
-        middle.map_or_else(String::new, |machine| machine.id.clone()),
-        implement.map_or_else(String::new, |implement| implement.id.clone()),
-    )
-}
-
-/// The state that a link means in a yard, and what must be said about it.
-fn read_link(yard: &Yard, fragment: &str) -> (State, Option<Notice>) {
-    let fallback = first_state(yard);
-    if fragment.is_empty() {
-        return (fallback, None);
-    }
-    let linked = match State::from_link(fragment) {
-        Ok(linked) => linked,
-        Err(fault) => return (fallback, Some(Notice::BadLink(fault))),
-    };
-    let machine = yard.machine(&linked.machine);
-    let implement = yard.implement(&linked.implement);
-    let (Some(machine), Some(_)) = (machine, implement) else {
-        let missing = [
-            machine.is_none().then(|| linked.machine.clone()),
-            implement.is_none().then(|| linked.implement.clone()),
-        ];
-        // What the yard does have is kept.
-        let state = State {
-            machine: machine.map_or(fallback.machine, |machine| machine.id.clone()),
-            implement: implement.map_or(fallback.implement, |implement| implement.id.clone()),
-            units: linked.units,
-            ..fallback
-        };
-        let missing = missing.into_iter().flatten().collect();
-        return (state, Some(Notice::MissingFromYard(missing)));
-    };
-    let checks = [linked.settings.check(machine), linked.sheet.check(machine)];
-    let faults: Vec<_> = checks
-        .into_iter()
-        .filter_map(Result::err)
-        .flatten()
-        .collect();
-    match faults.as_slice() {
-        [] => (linked, None),
-        _ => (
-            State {
-                settings: Settings::default(),
-                sheet: Sheet::default(),
-                ..linked
-            },
-            Some(Notice::BadSettings(faults)),
-        ),
-    }
-}
-
 #[cfg(test)]
-mod tests {
+pub(crate) mod tests {
     use super::*;
+    use crate::model::yard::demo;
     use leptos::reactive::owner::Owner;
 
-    fn with_model(fragment: &str, test: impl FnOnce(Model)) {
+    pub fn with_model(fragment: &str, test: impl FnOnce(Model)) {
         let owner = Owner::new();
         owner.set();
-        test(Model::new(fragment));
-    }
-
-    #[test]
-    fn a_link_brings_back_the_same_state() {
-        with_model("", |model| {
-            model.choose_machine("heron-68".to_owned());
-            model.choose_implement("broom-180".to_owned());
-            let bar = Quantity::Pressure(farend_core::quantity::Pressure::bar(150.0));
-            model.turn(Control::OwnRelief, Some(bar));
-            let state = model.state.get();
-            with_model(&state.to_link(), |again| {
-                assert_eq!(again.state.get(), state);
-                assert_eq!(again.notice.get(), None);
-            });
-        });
-    }
-
-    #[test]
-    fn a_bad_file_leaves_everything_as_it_was() {
-        with_model("", |model| {
-            let (yard, state) = (model.yard.get(), model.state.get());
-            model.open_file("bad.json".to_owned(), "{}");
-            assert_eq!(model.yard.get(), yard);
-            assert_eq!(model.state.get(), state);
-            let Some(Notice::BadFile { faults, .. }) = model.notice.get() else {
-                panic!("the faults must be told");
-            };
-            assert!(faults.len() > 1);
-        });
-    }
-
-    /// The demo cut off at many places, and with a letter too many in many of its keys.
-    #[test]
-    fn no_damaged_file_touches_what_is_open() {
-        let ends = DEMO.char_indices().step_by(DEMO.len() / 30);
-        let cut = ends.map(|(end, _)| DEMO[..end].to_owned());
-        let keys = DEMO.match_indices("\": ").step_by(20);
-        let misspelt = keys.map(|(end, _)| format!("{}e{}", &DEMO[..end], &DEMO[end..]));
-        let files: Vec<_> = cut.chain(misspelt).collect();
-        assert!(files.len() > 60, "{}", files.len());
-        with_model("", |model| {
-            model.open_file("own.json".to_owned(), &DEMO.replace("heron-68", "own-68"));
-            model.choose_machine("own-68".to_owned());
-            let (yard, state) = (model.yard.get(), model.state.get());
-            for file in files {
-                model.open_file("bad.json".to_owned(), &file);
-                let notice = model.notice.get();
-                assert!(matches!(notice, Some(Notice::BadFile { .. })), "{file}");
-                assert_eq!(model.yard.get(), yard);
-                assert_eq!(model.state.get(), state);
-            }
-        });
-    }
-
-    #[test]
-    fn a_saved_comparison_brings_back_yard_and_state() {
-        with_model("", |model| {
-            let own = DEMO.replace("heron-68", "own-68");
-            model.open_file("own.json".to_owned(), &own);
-            model.choose_machine("own-68".to_owned());
-            model.state.update(|state| state.route = RouteId::PumpPack);
-            let text = model.with_saved(|saved| saved.to_json().unwrap()).unwrap();
-            let (yard, state) = (model.yard.get(), model.state.get());
-            with_model("", |again| {
-                again.open_file("saved.json".to_owned(), &text);
-                assert_eq!(again.yard.get(), yard);
-                assert_eq!(again.state.get(), state);
-                let opened = Notice::OpenedComparison("saved.json".to_owned());
-                assert_eq!(again.notice.get(), Some(opened));
-            });
-        });
-    }
-
-    #[test]
-    fn a_link_to_missing_equipment_names_it_and_shows_the_rest() {
-        with_model("", |model| {
-            let mut state = model.state.get();
-            state.machine = "not-there".to_owned();
-            state.implement = "broom-180".to_owned();
-            with_model(&state.to_link(), |again| {
-                let missing = vec!["not-there".to_owned()];
-                assert_eq!(again.notice.get(), Some(Notice::MissingFromYard(missing)));
-                assert_eq!(again.state.get().implement, "broom-180");
-            });
-        });
+        test(Model::new(demo(), fragment));
     }
 
     #[test]

@@ -6,6 +6,7 @@
 //! is used up.
 
 use crate::drive::{Drive, Limit, Rate, Stall};
+use crate::formula::Formula;
 use crate::quantity::{AngularSpeed, Power};
 use crate::root::{Bracket, rising_root};
 use crate::stage::{AtWork, Stage, StagePhysics};
@@ -21,6 +22,17 @@ pub struct Passage {
     pub gives: Drive,
     /// What it lost, by its own equation.
     pub loss: Power,
+}
+
+impl Passage {
+    /// The stage's equations with their figures filled in; none where nothing is handed on, for
+    /// then none of them holds.
+    pub fn formulas(&self, at: &AtWork) -> Vec<Formula> {
+        if self.gives.power <= Power::ZERO {
+            return Vec::new();
+        }
+        self.stage.formulas(self.takes, self.gives, at)
+    }
 }
 
 /// A route's stages in order, with what each took, lost and passed on.

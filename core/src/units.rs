@@ -160,27 +160,78 @@ impl Quantity {
             (Q::Power(_), Metric) => Q::Power(Power::kilowatts(number)),
             (Q::Power(_), Us) => Q::Power(Power::horsepower(number)),
             (Q::Speed(_), _) => Q::Speed(AngularSpeed::rpm(number)),
+            (Q::Torque(_), Metric) => Q::Torque(Torque::newton_metres(number)),
+            (Q::Torque(_), Us) => Q::Torque(Torque::pound_feet(number)),
             (Q::Flow(_), Metric) => Q::Flow(Flow::litres_per_minute(number)),
             (Q::Flow(_), Us) => Q::Flow(Flow::us_gallons_per_minute(number)),
             (Q::Pressure(_), Metric) => Q::Pressure(Pressure::bar(number)),
             (Q::Pressure(_), Us) => Q::Pressure(Pressure::psi(number)),
+            (Q::Displacement(_), Metric) => {
+                Q::Displacement(Displacement::cubic_centimetres(number))
+            }
+            (Q::Displacement(_), Us) => Q::Displacement(Displacement::cubic_inches(number)),
             (Q::Temperature(_), Metric) => Q::Temperature(Temperature::celsius(number)),
             (Q::Temperature(_), Us) => Q::Temperature(Temperature::fahrenheit(number)),
             (Q::Length(_), Metric) => Q::Length(Length::metres(number)),
             (Q::Length(_), Us) => Q::Length(Length::feet(number)),
+            (Q::Bore(_), Metric) => Q::Bore(Length::millimetres(number)),
+            (Q::Bore(_), Us) => Q::Bore(Length::inches(number)),
+            (Q::Viscosity(_), _) => Q::Viscosity(Viscosity::centistokes(number)),
             (Q::GroundSpeed(_), Metric) => Q::GroundSpeed(Velocity::kilometres_per_hour(number)),
             (Q::GroundSpeed(_), Us) => Q::GroundSpeed(Velocity::miles_per_hour(number)),
+            (Q::Ratio(_), _) => Q::Ratio(number),
             (Q::Slope(_), _) => Q::Slope(number / 100.0),
+            (Q::Angle(_), _) => Q::Angle(number.to_radians()),
             (Q::Depth(_), Metric) => Q::Depth(Length::centimetres(number)),
             (Q::Depth(_), Us) => Q::Depth(Length::inches(number)),
             (Q::Density(_), Metric) => Q::Density(Density::kilograms_per_cubic_metre(number)),
             (Q::Density(_), Us) => Q::Density(Density::pounds_per_cubic_foot(number)),
+            (Q::Time(_), _) => Q::Time(Time::minutes(number)),
+            (Q::Force(_), Metric) => Q::Force(Force::newtons(number)),
+            (Q::Force(_), Us) => Q::Force(Force::pounds_force(number)),
+            (Q::Mass(_), Metric) => Q::Mass(Mass::kilograms(number)),
+            (Q::Mass(_), Us) => Q::Mass(Mass::pounds(number)),
+            (Q::Volume(_), Metric) => Q::Volume(Volume::litres(number)),
+            (Q::Volume(_), Us) => Q::Volume(Volume::us_gallons(number)),
+            (Q::Conductance(_), _) => Q::Conductance(Conductance::watts_per_kelvin(number)),
             (Q::Amount(of), _) => {
                 let (one, _) = amount(Amount::of(of.measure(), 1.0), units);
                 Q::Amount(Amount::of(of.measure(), number / one))
             }
-            _ => return None,
+            (Q::WorkEnergy(measure, _), _) => {
+                Q::WorkEnergy(measure, number * energy_unit(measure, units).0)
+            }
+            (Q::Velocity(_) | Q::WorkRate(..), _) => return None,
         })
+    }
+
+    /// So many of a unit that yard files use, as [`crate::yard::rules`] writes it: shown in metric
+    /// units it has the same number and symbol. `None` for another symbol; `kWh` alone is energy
+    /// for an amount that only its measure tells.
+    pub fn of_file(number: f64, unit: &str) -> Option<Self> {
+        use Quantity as Q;
+        let kind = match unit {
+            "" => Q::Ratio(0.0),
+            "kW" => Q::Power(Power::ZERO),
+            "rpm" => Q::Speed(AngularSpeed::ZERO),
+            "N·m" => Q::Torque(Torque::ZERO),
+            "L/min" => Q::Flow(Flow::ZERO),
+            "bar" => Q::Pressure(Pressure::ZERO),
+            "cm³" => Q::Displacement(Displacement::ZERO),
+            "m" => Q::Length(Length::ZERO),
+            "mm" => Q::Bore(Length::ZERO),
+            "cSt" => Q::Viscosity(Viscosity::ZERO),
+            "kg/m³" => Q::Density(Density::ZERO),
+            "km/h" => Q::GroundSpeed(Velocity::ZERO),
+            "°" => Q::Angle(0.0),
+            "min" => Q::Time(Time::ZERO),
+            "N" => Q::Force(Force::ZERO),
+            "kg" => Q::Mass(Mass::ZERO),
+            "L" => Q::Volume(Volume::ZERO),
+            "W/K" => Q::Conductance(Conductance::ZERO),
+            _ => return None,
+        };
+        kind.entered_in(UnitSystem::Metric, number)
     }
 }
 

@@ -96,10 +96,43 @@ flow('a link to equipment that this yard lacks names it and shows the rest', {},
   await page.openFile('hand-written.json', ownYard);
   const yard = JSON.parse(ownYard.replace(/^\uFEFF/, ''));
   const link = await page.linkAfter(ofDemo);
+  await page.openEditor();
+  await page.part('to-demo').click();
+  await page.part('demo-yes').click();
+  await page.kept('yard === null');
   await page.tab.goto('about:blank');
   await page.open(pageUrl + link);
-  assert.match(await page.text('notice'), new RegExp(`doesn't have: .*${yard.implements[0].id}`));
+  assert.match(await page.text('notice'), new RegExp(`doesn't have.*: .*${yard.implements[0].id}`));
+  assert.equal(await page.part('open-demo').count(), 0);
   assert.ok(await page.part('answer').isVisible());
+});
+
+flow('a link of the demo opens the demo where another yard is kept', {}, async (page) => {
+  await page.choose('heron-68', 'tiller-150');
+  const link = await page.linkAfter(page.link());
+  const meant = await page.shown();
+  await page.openFile('hand-written.json', ownYard);
+  await page.kept('yard !== null');
+  await page.tab.goto('about:blank');
+  await page.open(pageUrl + link);
+  assert.match(await page.text('notice'), /The demo yard has it/);
+  await page.part('open-demo').click();
+  await page.part('notice').waitFor({ state: 'detached' });
+  assert.deepEqual(await page.shown(), meant);
+  // Their own yard isn't lost by that.
+  await page.openEditor();
+  await page.part('undo').click();
+  const yard = JSON.parse(ownYard.replace(/^\uFEFF/, ''));
+  await page.tab.getByRole('heading', { level: 3 }).or(page.entries().first()).first().waitFor();
+  assert.ok((await page.text('yard-name')).startsWith(yard.name));
+});
+
+flow('a yard that was opened by file opens again with the page', {}, async (page) => {
+  const yard = JSON.parse(ownYard.replace(/^\uFEFF/, ''));
+  await page.openFile('hand-written.json', ownYard);
+  await page.tab.reload();
+  await page.heading().waitFor();
+  assert.ok((await page.text('yard-name')).startsWith(yard.name));
 });
 
 flow('the link can be copied', { permissions: ['clipboard-read', 'clipboard-write'] }, async (page) => {

@@ -14,14 +14,16 @@ after(() => browser?.close());
 
 /**
  * Runs `body` with the page opened and ready.
- * `options` go to the browser context; `options.url` opens another address than the usual one.
+ * `options` go to the browser context; `options.url` opens another address than the usual one, and
+ * `options.before` is run in each page before anything of it.
  */
 export function flow(name, options, body) {
   test(name, async () => {
-    const { url = pageUrl, ...contextOptions } = options;
+    const { url = pageUrl, before: script, ...contextOptions } = options;
     const context = await browser.newContext(contextOptions);
     // What is not there after this long, on a busy machine too, will not come.
     context.setDefaultTimeout(10_000);
+    if (script) await context.addInitScript(script);
     try {
       const tab = await context.newPage();
       const faults = watch(tab);

@@ -109,6 +109,55 @@ export class FarendPage {
     };
   }
 
+  // The yard's editor
+
+  async openView(id) {
+    await this.part(`view-${id}`).click();
+  }
+
+  async openEditor() {
+    await this.openView('yard');
+    await this.part('entry').waitFor();
+  }
+
+  field(path) {
+    return this.part(`field-${path}`);
+  }
+
+  async enter(path, text) {
+    await this.field(path).fill(text);
+    await this.field(path).press('Enter');
+  }
+
+  /** What is told at a field. */
+  async complaint(path) {
+    return this.tab.locator(`[id="field-${path}-fault"]`).innerText();
+  }
+
+  async openList(id) {
+    await this.tab.locator('label', { has: this.part(id) }).click();
+  }
+
+  entries() {
+    return this.part('entries').getByRole('button');
+  }
+
+  async openEntry(name) {
+    await this.entries().filter({ hasText: name }).click();
+    await this.tab.getByRole('heading', { level: 3, name }).waitFor();
+  }
+
+  /** Waits until the browser keeps a yard of which something holds. */
+  async kept(holds, value) {
+    await this.tab.waitForFunction(
+      ([test, expected]) => {
+        const text = localStorage.getItem('farend-yard');
+        return new Function('yard', 'expected', `return ${test}`)(text && JSON.parse(text).yard, expected);
+      },
+      [holds, value],
+    );
+  }
+
   // Files and links
 
   async openFile(name, text) {
@@ -117,17 +166,64 @@ export class FarendPage {
     await this.part('notice').waitFor();
   }
 
+  /** Picks a table, and waits for what it would change. */
+  async openTable(name, text) {
+    await this.part('open-file').setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+    await this.tab.getByRole('heading', { name: `What ${name} would change` }).waitFor();
+  }
+
+  /** Holds files over the page. */
+  async drag(files) {
+    const dataTransfer = await this.tab.evaluateHandle((each) => {
+      const data = new DataTransfer();
+      for (const { name, text } of each) data.items.add(new File([text], name));
+      return data;
+    }, files);
+    await this.part('answer').dispatchEvent('dragover', { dataTransfer });
+    await this.part('drop-hint').waitFor();
+    return dataTransfer;
+  }
+
+  /** Drops files on the page. */
+  async drop(files) {
+    const dataTransfer = await this.drag(files);
+    await this.part('answer').dispatchEvent('drop', { dataTransfer });
+    await this.part('drop-hint').waitFor({ state: 'detached' });
+  }
+
   /** Saves by a button of the menu: the file's name and content. */
   async save(id) {
     await this.openSaveMenu();
+    return this.saveBy(id);
+  }
+
+  async saveBy(id) {
     const download = this.tab.waitForEvent('download');
     await this.part(id).click();
     const file = await download;
     return { name: file.suggestedFilename(), bytes: await readFile(await file.path()) };
   }
 
+  /** Shows the buttons for tables, beside the yard's entries. */
+  async showTables() {
+    await this.part('view-yard').click();
+    await this.unfold('tables');
+  }
+
+  /** Saves one of the yard's tables, and comes back to the pair. */
+  async saveTable(id) {
+    await this.showTables();
+    const file = await this.saveBy(id);
+    await this.part('view-pair').click();
+    return file;
+  }
+
   async openSaveMenu() {
-    const menu = this.part('save-menu');
+    await this.openMenuOf('save-menu');
+  }
+
+  async openMenuOf(id) {
+    const menu = this.part(id);
     if (!(await menu.evaluate((it) => it.open))) await menu.locator('summary').click();
   }
 

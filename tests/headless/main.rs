@@ -8,6 +8,7 @@ use farend_bench::large::large;
 use farend_core::choice::EVEN;
 use farend_core::compare::compare;
 use farend_core::fit::{Check, Judgement, gravest};
+use farend_core::grid::Selection;
 use farend_core::money::Prices;
 use farend_core::quantity::Power;
 use farend_core::settings::Settings;
@@ -82,9 +83,25 @@ fn merit(row: &Value) -> Option<(Standing, f64)> {
     (row["fit"] != "stop").then_some((*standing?, delivered?))
 }
 
+/// The same as in the whole yard on the page.
 #[test]
 fn the_best_of_a_pair_is_one_that_nothing_stops_and_none_beats() {
     let rows = rows(&text(run(&["--format", "json"], &file("best.json", DEMO))));
+    let yard = demo();
+    let grid = farend_core::grid::rows(&yard, 0..yard.machines.len(), &Settings::default(), false);
+    let mut best = rows.iter().filter(|row| row["best"] == true);
+    for (machine, row) in yard.machines.iter().zip(&grid) {
+        for (implement, pair) in yard.implements.iter().zip(row) {
+            if let Some((route, cell)) = Selection::default().of(pair) {
+                let best = best.next().expect("a best route");
+                assert_eq!(best["machine"], machine.id);
+                assert_eq!(best["implement"], implement.id);
+                assert_eq!(best["route"], route.word());
+                assert_eq!(best["ratio"], cell.ratio);
+            }
+        }
+    }
+    assert_eq!(best.next(), None);
     let pair =
         |a: &Value, b: &Value| a["machine"] == b["machine"] && a["implement"] == b["implement"];
     let mut not_the_most = 0;
@@ -94,7 +111,9 @@ fn the_best_of_a_pair_is_one_that_nothing_stops_and_none_beats() {
         assert_eq!(best.len(), possible.min(1), "{of_pair:?}");
         for best in best {
             let best = merit(best);
-            assert!(of_pair.iter().all(|row| merit(row) <= best), "{of_pair:?}");
+            let standing = |of: Option<(Standing, f64)>| of.map(|it| it.0);
+            let beats = |row: &Value| standing(merit(row)) > standing(best);
+            assert!(!of_pair.iter().any(beats), "{of_pair:?}");
             let delivered = |row: &Value| row["delivered_kw"].as_f64();
             not_the_most += u32::from(
                 of_pair

@@ -44,8 +44,9 @@ fn read(text: &str) -> Vec<Vec<String>> {
     records.collect()
 }
 
+/// A guard can be told from an apostrophe that the text had.
 fn is_guarded(written: &str, text: &str) -> bool {
-    if text.starts_with(STARTS_FORMULA) {
+    if text.trim_start_matches('\'').starts_with(STARTS_FORMULA) {
         written.strip_prefix('\'') == Some(text)
     } else {
         written == text

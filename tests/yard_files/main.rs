@@ -2,6 +2,7 @@
 
 mod damaged;
 mod demo;
+mod editing;
 mod every_field;
 mod format;
 mod full;

@@ -18,7 +18,12 @@ pub fn shots(host: &Host, browser: &Browser) -> Result<()> {
 }
 
 pub fn spreadsheet(host: &Host, browser: &Browser, program: &Path) -> Result<()> {
-    let arguments = ["--test", "--test-reporter=spec", "spreadsheet.mjs"];
+    let arguments = [
+        "--test",
+        "--test-reporter=spec",
+        "spreadsheet.mjs",
+        "spreadsheet_tables.mjs",
+    ];
     node(host, browser, &arguments, Some(program))
 }
 

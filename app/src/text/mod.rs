@@ -6,6 +6,7 @@ pub mod cautions;
 pub mod claims;
 pub mod columns;
 pub mod cost;
+pub mod fields;
 pub mod fit;
 pub mod grid;
 pub mod labels;
@@ -14,7 +15,10 @@ pub mod practice;
 pub mod reasons;
 pub mod sentences;
 pub mod sheet;
+pub mod tables_in;
 pub mod wanted;
+pub mod words;
+pub mod yard;
 
 /// Joins with commas and a last "and".
 pub fn list(items: &[String]) -> String {

@@ -1,9 +1,10 @@
 //! Name, yard, units, and what can be done with files and links.
 
+use super::opening;
 use super::radio::radio;
 use super::save::{SaveMenu, hand_over};
 use crate::browser;
-use crate::model::{Model, Notice};
+use crate::model::Model;
 use crate::text::labels;
 use farend_core::state::{State, View};
 use farend_core::units::UnitSystem;
@@ -12,6 +13,9 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
+
+/// Identifier of what opens the menu of files.
+pub const MENU: &str = "menu";
 
 /// The head of the page.
 #[component]
@@ -34,7 +38,7 @@ pub fn Header() -> impl IntoView {
             </div>
             <UnitSwitch />
             <details class="menu" data-testid="menu">
-                <summary>{labels::MENU}</summary>
+                <summary id=MENU>{labels::MENU}</summary>
                 <div class="tools">
                     <OpenFile />
                     <CopyLink id="copy-link" label=labels::COPY_LINK />
@@ -108,18 +112,8 @@ fn OpenFile() -> impl IntoView {
         else {
             return;
         };
-        let Some(file) = input.files().and_then(|files| files.get(0)) else {
-            return;
-        };
-        spawn_local(async move {
-            let name = file.name();
-            match browser::read(&file).await {
-                Some(text) => model.open_file(name, &text),
-                None => model.notice.set(Some(Notice::UnreadableFile(name))),
-            }
-            // So that the same file, mended, can be picked again.
-            input.set_value("");
-        });
+        // Emptied, so that the same file, mended, can be picked again.
+        opening::open(model, input.files(), move || input.set_value(""));
     };
     let save = move |_| {
         hand_over(model, labels::DEMO_FILE, browser::blob(DEMO, browser::JSON));
@@ -129,7 +123,7 @@ fn OpenFile() -> impl IntoView {
             <input
                 type="file"
                 class="hidden"
-                accept=".json,application/json"
+                accept=".json,.csv,.tsv,application/json,text/csv"
                 data-testid="open-file"
                 on:change=open
             />

@@ -172,7 +172,7 @@ fn tells_something(passage: &Passage) -> bool {
 }
 
 fn stage(passage: &Passage, at: &AtWork, units: UnitSystem) -> impl IntoView + use<> {
-    let formulas = passage.stage.formulas(passage.takes, passage.gives, at);
+    let formulas = passage.formulas(at);
     view! {
         <tr>
             <th scope="row">{labels::stage(passage.stage.kind())}</th>

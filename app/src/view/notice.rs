@@ -3,7 +3,12 @@
 use crate::model::{Model, Notice};
 use crate::text::{labels, notices};
 use farend_core::fault::Fault;
+use farend_core::state::View;
+use farend_core::yard::edit::Editing;
 use leptos::prelude::*;
+
+/// Identifier of what closes it.
+pub const CLOSE: &str = "close-notice";
 
 /// The notice, until it is closed.
 #[component]
@@ -11,7 +16,10 @@ pub fn NoticeBox() -> impl IntoView {
     let model = Model::of_page();
     let body = move |notice: &Notice| {
         let (sentence, faults) = notices::notice(notice);
-        let good = matches!(notice, Notice::OpenedYard(_) | Notice::OpenedComparison(_));
+        let good = matches!(
+            notice,
+            Notice::OpenedYard(_) | Notice::OpenedComparison(_) | Notice::TookTable { .. }
+        );
         view! {
             <div class="notice" class:good=good data-testid="notice">
                 <p>{sentence}</p>
@@ -20,8 +28,10 @@ pub fn NoticeBox() -> impl IntoView {
                         let line = |fault: &Fault| view! { <li>{fault.to_string()}</li> };
                         view! { <ul>{faults.iter().map(line).collect_view()}</ul> }
                     })}
+                {offer(model, notice)}
                 <button
                     type="button"
+                    id=CLOSE
                     data-testid="close-notice"
                     on:click=move |_| model.notice.set(None)
                 >
@@ -31,4 +41,50 @@ pub fn NoticeBox() -> impl IntoView {
         }
     };
     view! { <div role="alert">{move || model.notice.read().as_ref().map(body)}</div> }
+}
+
+/// What can be done about it at once.
+fn offer(model: Model, notice: &Notice) -> Option<AnyView> {
+    match notice {
+        Notice::BadFile {
+            file,
+            mendable: Some(yard),
+            ..
+        } => {
+            let (file, yard) = (file.clone(), Editing::clone(yard));
+            let open = move |_| {
+                model.notice.set(None);
+                model.open_yard(yard.clone(), file.clone());
+                model.state.update(|state| state.view = View::Yard);
+            };
+            Some(
+                view! {
+                    <button type="button" data-testid="mend-here" on:click=open>
+                        {notices::MEND_HERE}
+                    </button>
+                }
+                .into_any(),
+            )
+        }
+        Notice::MissingFromYard {
+            in_demo: Some(link),
+            ..
+        } => {
+            let link = link.clone();
+            let open = move |_| {
+                model.open_demo();
+                model.notice.set(None);
+                model.open_link(&link);
+            };
+            Some(
+                view! {
+                    <button type="button" data-testid="open-demo" on:click=open>
+                        {notices::OPEN_DEMO}
+                    </button>
+                }
+                .into_any(),
+            )
+        }
+        _ => None,
+    }
 }

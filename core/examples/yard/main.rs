@@ -15,8 +15,8 @@ use std::{fs, slice};
 
 const ENDS: &str = "\
 Rows come in the yard's order, as machines are done, with the yard's own settings. `fit` leaves the \
-oil's heat out. `best` is, of a pair's routes that nothing stops, the one of the best standing, and \
-of those the one that delivers most.
+oil's heat out. `best` is, of a pair's routes that nothing stops, the one of the best standing, of \
+those the one with less to ask before it's hooked up, then the one that delivers most.
 
 Ends with 0 when all is written; 1 when the yard has faults, which stand on standard error, one a \
 line; 2 when used wrongly or for an identifier that the yard doesn't have; 3 when the yard can't be \

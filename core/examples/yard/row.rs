@@ -5,6 +5,7 @@ use farend_core::drive::Limit;
 use farend_core::export::csv::guarded;
 use farend_core::fault::Fault;
 use farend_core::fit::{Judgement, Look, gravest};
+use farend_core::grid::Cell;
 use farend_core::implement::Implement;
 use farend_core::kit::Kit;
 use farend_core::machine::Machine;
@@ -72,14 +73,12 @@ impl Row<'_> {
     }
 }
 
-const STOP: &str = "stop";
-
 fn word(judgement: Judgement) -> &'static str {
     match judgement {
         Judgement::Pass => "pass",
         Judgement::Advice => "advice",
         Judgement::Question => "question",
-        Judgement::Stop => STOP,
+        Judgement::Stop => "stop",
     }
 }
 
@@ -104,7 +103,14 @@ pub fn rows<'a>(
             heat: None,
         };
         let delivered = run.delivered.map(Power::to_kilowatts);
-        Some(Row {
+        let before = Look { run: None, ..look };
+        let cell = Cell {
+            kit: 0,
+            ratio: run.verdict.ratio,
+            standing: run.verdict.likely,
+            fit: gravest(&before.items()),
+        };
+        let row = Row {
             machine: (&machine.id).into(),
             machine_name: (&machine.name).into(),
             implement: (&implement.id).into(),
@@ -121,20 +127,19 @@ pub fn rows<'a>(
             rotor_rpm: run.rotor.to_rpm(),
             fit: word(gravest(&look.items())),
             best: false,
-        })
+        };
+        Some((cell, row))
     };
     let results = comparison.routes.iter();
     let mut rows: Vec<_> = results
         .filter_map(|result| row(result.route, result.run()?))
         .collect();
-    let possible = rows.iter_mut().filter(|row| row.fit != STOP);
+    let possible = rows
+        .iter_mut()
+        .filter(|(cell, _)| cell.fit != Judgement::Stop);
     // Of equals the first: the last, seen from the end.
-    let best = possible.rev().max_by(|a, b| {
-        let more = a.delivered_kw.total_cmp(&b.delivered_kw);
-        a.standing.cmp(&b.standing).then(more)
-    });
-    if let Some(best) = best {
+    if let Some((_, best)) = possible.rev().max_by(|(a, _), (b, _)| a.better(b)) {
         best.best = true;
     }
-    Ok(rows)
+    Ok(rows.into_iter().map(|(_, row)| row).collect())
 }

@@ -26,9 +26,11 @@ pub struct Table {
 }
 
 /// What tells programs that a file is UTF-8.
-const MARK: char = '\u{feff}';
+pub(crate) const MARK: char = '\u{feff}';
 /// What spreadsheets take for the start of a formula.
 pub const STARTS_FORMULA: [char; 6] = ['=', '+', '-', '@', '\t', '\r'];
+/// What keeps it from doing so.
+const GUARD: char = '\'';
 
 impl Table {
     /// The table as the text of a file. `None` where a row has more or fewer cells than there are
@@ -60,9 +62,23 @@ impl Cell {
 
 /// A text as a cell holds it: with an apostrophe in front where it would be taken for a formula.
 pub fn guarded(text: &str) -> String {
-    if text.starts_with(STARTS_FORMULA) {
-        format!("'{text}")
+    if would_run(text) {
+        format!("{GUARD}{text}")
     } else {
         text.to_owned()
     }
+}
+
+/// A text as it was before it was guarded.
+pub(crate) fn unguarded(cell: &str) -> &str {
+    match cell.strip_prefix(GUARD) {
+        Some(text) if would_run(text) => text,
+        _ => cell,
+    }
+}
+
+/// Whether a spreadsheet takes a text for a formula. So that a guard can be told from an apostrophe of
+/// the text's own, those before such a start count with it.
+fn would_run(text: &str) -> bool {
+    text.trim_start_matches(GUARD).starts_with(STARTS_FORMULA)
 }

@@ -22,7 +22,7 @@ impl Cell {
 
     /// Better standings first, of the same what fits with less to ask, then that of which more
     /// arrives: this project's judgement.
-    fn better(&self, than: &Self) -> Ordering {
+    pub fn better(&self, than: &Self) -> Ordering {
         let standing = self.standing.cmp(&than.standing);
         let fit = || than.fit.cmp(&self.fit);
         (standing.then_with(fit)).then(self.ratio.total_cmp(&than.ratio))

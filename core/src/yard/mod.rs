@@ -1,13 +1,20 @@
 //! The list of machines, implements and kits that the user works with, and the file it comes from.
 
+pub mod assumed;
 pub mod build;
+pub mod edit;
 pub mod entry;
 pub mod entry_hookup;
 pub(crate) mod format;
+pub mod history;
+pub mod kept;
+pub mod list;
+pub mod path;
 pub mod report;
 pub mod rules;
 pub mod rules_hookup;
 pub mod shape;
+pub mod table;
 
 use crate::fault::{Fault, Rule};
 use crate::implement::Implement;
@@ -82,13 +89,6 @@ impl Yard {
     fn from_entry(entry: &YardEntry, written: Value) -> Result<Self, Vec<Fault>> {
         let mut report = Report::default();
         let yard = Self {
-            name: entry.name.clone(),
-            place: entry.place.clone(),
-            invented: entry.invented.unwrap_or(false),
-            dealer: entry.dealer.clone(),
-            note: entry.note.clone(),
-            currency: entry.currency.clone(),
-            hour_price: entry.hour_price,
             machines: each(&entry.machines, "machines", build::machine, &mut report),
             implements: each(
                 &entry.implements,
@@ -97,7 +97,7 @@ impl Yard {
                 &mut report,
             ),
             kits: each(&entry.kits, "kits", build::kit, &mut report),
-            written,
+            ..Self::without_lists(entry, written, &mut report)
         };
         unique(
             "machines",
@@ -110,12 +110,6 @@ impl Yard {
             &mut report,
         );
         unique("kits", yard.kits.iter().map(|it| &it.id), &mut report);
-        if let Some(code) = &yard.currency
-            && !is_currency(code)
-        {
-            let hint = "Its code in ISO 4217, such as EUR or USD.";
-            report.add("currency", code, Rule::Type("three capital letters"), hint);
-        }
         for (list, empty) in [
             ("machines", yard.machines.is_empty()),
             ("implements", yard.implements.is_empty()),
@@ -128,6 +122,29 @@ impl Yard {
             Ok(yard)
         } else {
             Err(report.into_faults())
+        }
+    }
+
+    /// A yard's own fields.
+    fn without_lists(entry: &YardEntry, written: Value, report: &mut Report) -> Self {
+        if let Some(code) = &entry.currency
+            && !is_currency(code)
+        {
+            let hint = "Its code in ISO 4217, such as EUR or USD.";
+            report.add("currency", code, Rule::Type("three capital letters"), hint);
+        }
+        Self {
+            name: entry.name.clone(),
+            place: entry.place.clone(),
+            invented: entry.invented.unwrap_or(false),
+            dealer: entry.dealer.clone(),
+            note: entry.note.clone(),
+            currency: entry.currency.clone(),
+            hour_price: entry.hour_price,
+            machines: Vec::new(),
+            implements: Vec::new(),
+            kits: Vec::new(),
+            written,
         }
     }
 

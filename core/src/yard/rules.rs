@@ -243,7 +243,7 @@ const CIRCUIT: &[Field] = &[
     CASE_DRAIN,
 ];
 
-const MACHINE: &[Field] = &[
+pub(super) const MACHINE: &[Field] = &[
     ID,
     NAME,
     required("kind", OneOf(MachineKind::WORDS), "What it is."),
@@ -414,7 +414,7 @@ const TRAVEL: &[Field] = &[
     ),
 ];
 
-const IMPLEMENT: &[Field] = &[
+pub(super) const IMPLEMENT: &[Field] = &[
     ID,
     NAME,
     required("kind", OneOf(ImplementKind::WORDS), "What it does."),
@@ -547,7 +547,7 @@ const HOSES: &[Field] = &[
     CASE_DRAIN,
 ];
 
-const KIT: &[Field] = &[
+pub(super) const KIT: &[Field] = &[
     ID,
     NAME,
     required(

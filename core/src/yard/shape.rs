@@ -158,17 +158,22 @@ pub fn check_group(
 
 /// A hint that names the field that was probably meant.
 fn nearest(key: &str, fields: &[Field]) -> String {
-    let close = fields
-        .iter()
-        .map(|field| (strsim::jaro_winkler(key, field.key), field.key))
-        .max_by(|a, b| a.0.total_cmp(&b.0));
-    match close {
-        Some((likeness, meant)) if likeness > 0.8 => format!("Did you mean {meant}?"),
-        _ => {
+    match closest(key, fields.iter().map(|field| field.key)) {
+        Some(meant) => format!("Did you mean {meant}?"),
+        None => {
             let keys: Vec<_> = fields.iter().map(|field| field.key).collect();
             format!("The fields here are: {}.", keys.join(", "))
         }
     }
+}
+
+/// The name that was probably meant, where one is close enough.
+pub(super) fn closest<'n>(found: &str, names: impl Iterator<Item = &'n str>) -> Option<&'n str> {
+    names
+        .map(|name| (strsim::jaro_winkler(found, name), name))
+        .max_by(|a, b| a.0.total_cmp(&b.0))
+        .filter(|(likeness, _)| *likeness > 0.8)
+        .map(|(_, name)| name)
 }
 
 fn list<'v>(
@@ -203,13 +208,16 @@ fn check_text(value: &Value, most: usize, path: &str, hint: &str, report: &mut R
     }
 }
 
+/// Whether a text has the form of an identifier.
+pub fn fits_id(id: &str) -> bool {
+    (1..=LONGEST_ID).contains(&id.len())
+        && id
+            .bytes()
+            .all(|byte| byte.is_ascii_lowercase() || byte.is_ascii_digit() || byte == b'-')
+}
+
 fn check_id(value: &Value, path: &str, hint: &str, report: &mut Report) {
-    let fits = value.as_str().is_some_and(|id| {
-        (1..=LONGEST_ID).contains(&id.len())
-            && id
-                .bytes()
-                .all(|byte| byte.is_ascii_lowercase() || byte.is_ascii_digit() || byte == b'-')
-    });
+    let fits = value.as_str().is_some_and(fits_id);
     if !fits {
         report.wrong_type(path, value, "an identifier of at most 40 characters", hint);
     }

@@ -1,6 +1,6 @@
 //! The learner's own answers, kept in this browser.
 
-use crate::browser::{self, Kept};
+use crate::browser;
 use farend_core::export::record::{Record, Unreadable};
 use farend_core::practice::Answered;
 use leptos::prelude::*;
@@ -69,25 +69,23 @@ impl RecordModel {
 
     fn write(self) -> Result<(), Trouble> {
         let text = self.record.with_untracked(Record::to_json);
-        let kept = text.is_ok_and(|text| browser::keep(KEY, &text));
-        if kept { Ok(()) } else { Err(Trouble::Full) }
+        let text = text.map_err(|_| Trouble::Full)?;
+        browser::keep(KEY, Some(&text)).map_err(|_| Trouble::Full)
     }
 
     /// Forgets all of it.
     pub fn erase(self) {
         self.record.set(Record::default());
-        self.trouble.set(match browser::forget(KEY) {
-            true => None,
-            false => Some(Trouble::Closed),
-        });
+        let forgotten = browser::keep(KEY, None);
+        self.trouble.set(forgotten.err().map(|_| Trouble::Closed));
     }
 }
 
 fn read() -> Result<Option<Record>, Trouble> {
     match browser::kept(KEY) {
-        Kept::Closed => Err(Trouble::Closed),
-        Kept::Nothing => Ok(None),
-        Kept::Text(text) => match Record::from_json(&text) {
+        Err(_) => Err(Trouble::Closed),
+        Ok(None) => Ok(None),
+        Ok(Some(text)) => match Record::from_json(&text) {
             Ok(record) => Ok(Some(record)),
             Err(Unreadable::Damaged) => Err(Trouble::Damaged),
             Err(Unreadable::Newer) => Err(Trouble::Newer),

@@ -1,0 +1,216 @@
+//! The edited yard is kept in this browser, and nothing that is kept there is lost unasked.
+
+use crate::browser::{self, NotKept};
+use crate::model::Model;
+use crate::model::yard::demo;
+use crate::rest::AfterRest;
+use farend_core::yard::edit::{Change, Editing};
+use farend_core::yard::history::Deed;
+use farend_core::yard::kept::{self, KeptFault};
+use leptos::ev;
+use leptos::prelude::*;
+use std::time::Duration;
+
+/// Where the yard is kept.
+const KEY: &str = "farend-yard";
+/// Where one is set aside that can't be read, with a number behind it.
+const ASIDE: &str = "farend-yard-set-aside";
+/// The most that are set aside: one more stays where it is.
+const MOST_ASIDE: usize = 5;
+/// How long changes must rest before the yard is written: it may be large.
+const REST: Duration = Duration::from_millis(400);
+
+/// How the yard is kept.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Keeping {
+    /// After each change, as soon as there is one.
+    Kept,
+    /// The browser doesn't: it gives no room, or no more.
+    Not(NotKept),
+    /// After each change; what was kept before couldn't be read and was set aside.
+    SetAside(String),
+    /// Not before the user says so: what is kept is from a newer version, or can neither be read nor
+    /// be set aside.
+    Held(String),
+    /// Not before the user says whose: another tab keeps this, or nothing but the demo.
+    Other(Option<String>),
+}
+
+/// Keeps the yard.
+#[derive(Clone, Copy)]
+pub struct Keeper {
+    /// How it is kept.
+    pub keeping: RwSignal<Keeping>,
+    /// Whether the user is being told.
+    pub telling: RwSignal<bool>,
+    /// What the browser keeps, as far as this tab knows.
+    known: StoredValue<Option<String>>,
+    /// The demo as it would be kept: it need not be.
+    demo: StoredValue<Option<String>>,
+    /// Whether the user has been told that nothing is kept.
+    told: StoredValue<bool>,
+}
+
+impl Keeper {
+    /// The yard that is kept, else the demo.
+    pub fn start() -> (Editing, Self) {
+        let demo = demo();
+        let (yard, keeping, known) = match browser::kept(KEY) {
+            // Told as soon as there is something to keep.
+            Err(why) => (None, Keeping::Not(why), None),
+            Ok(None) => (None, Keeping::Kept, None),
+            Ok(Some(text)) => match kept::read(&text) {
+                Ok(yard) => (Some(yard), Keeping::Kept, Some(text)),
+                Err(KeptFault::Damaged) if set_aside(&text) => {
+                    (None, Keeping::SetAside(text), None)
+                }
+                Err(_) => (None, Keeping::Held(text.clone()), Some(text)),
+            },
+        };
+        let telling = matches!(keeping, Keeping::SetAside(_) | Keeping::Held(_));
+        let keeper = Self {
+            keeping: RwSignal::new(keeping),
+            telling: RwSignal::new(telling),
+            known: StoredValue::new(known),
+            demo: StoredValue::new(kept::write(&demo)),
+            told: StoredValue::new(false),
+        };
+        (yard.unwrap_or(demo), keeper)
+    }
+
+    /// The keeper that the page has provided to its parts.
+    pub fn of_page() -> Self {
+        expect_context()
+    }
+
+    /// Keeps the yard from now on, and listens to other tabs.
+    pub fn follow(self, model: Model) {
+        let at_rest = AfterRest::of(REST);
+        Effect::new(move |_| {
+            model.editing.track();
+            at_rest.then(move || self.keep(model));
+        });
+        // Whoever closes the page doesn't wait for changes to rest.
+        let leaving = [
+            window_event_listener_untyped("pagehide", move |_| self.keep(model)),
+            window_event_listener_untyped("visibilitychange", move |_| self.keep(model)),
+        ];
+        let others = window_event_listener(ev::storage, move |_| self.look(model));
+        on_cleanup(move || {
+            leaving.into_iter().for_each(|it| it.remove());
+            others.remove();
+        });
+    }
+
+    /// Keeps the yard as it is now, where that is allowed and new.
+    fn keep(self, model: Model) {
+        if matches!(
+            *self.keeping.read_untracked(),
+            Keeping::Held(_) | Keeping::Other(_)
+        ) {
+            return;
+        }
+        let own = self.own(model);
+        if self.known.with_value(|known| *known == own) {
+            return;
+        }
+        let kept = match browser::kept(KEY) {
+            // Another tab was faster.
+            Ok(there) if self.known.with_value(|known| *known != there) && there != own => {
+                return self.tell(Keeping::Other(there));
+            }
+            Ok(_) => browser::keep(KEY, own.as_deref()),
+            Err(why) => Err(why),
+        };
+        match kept {
+            Ok(()) => {
+                self.known.set_value(own);
+                self.told.set_value(false);
+                if matches!(*self.keeping.read_untracked(), Keeping::Not(_)) {
+                    self.keeping.set(Keeping::Kept);
+                    self.telling.set(false);
+                }
+            }
+            Err(why) => {
+                if !self.told.get_value() {
+                    self.told.set_value(true);
+                    self.tell(Keeping::Not(why));
+                }
+            }
+        }
+    }
+
+    /// The yard as it would be kept: nothing where it is the demo.
+    fn own(self, model: Model) -> Option<String> {
+        let own = kept::write(&model.editing.read_untracked());
+        self.demo
+            .with_value(|demo| own.filter(|own| Some(own) != demo.as_ref()))
+    }
+
+    /// Looks whether another tab keeps something else now.
+    fn look(self, model: Model) {
+        let Ok(there) = browser::kept(KEY) else {
+            return;
+        };
+        if matches!(*self.keeping.read_untracked(), Keeping::Held(_))
+            || self.known.with_value(|known| *known == there)
+        {
+            return;
+        }
+        if there == self.own(model) {
+            self.known.set_value(there);
+            self.settle();
+        } else {
+            self.tell(Keeping::Other(there));
+        }
+    }
+
+    fn tell(self, keeping: Keeping) {
+        self.keeping.set(keeping);
+        self.telling.set(true);
+    }
+
+    /// From here on all is kept as ever.
+    fn settle(self) {
+        self.keeping.set(Keeping::Kept);
+        self.telling.set(false);
+    }
+
+    /// This tab's yard is kept in place of what is kept now.
+    pub fn keep_own(self, model: Model) {
+        if let Ok(there) = browser::kept(KEY) {
+            self.known.set_value(there);
+        }
+        self.settle();
+        self.keep(model);
+    }
+
+    /// Takes over the yard of the other tab, as a step.
+    pub fn take_other(self, model: Model) {
+        let Keeping::Other(text) = self.keeping.get_untracked() else {
+            return;
+        };
+        let yard = match &text {
+            None => demo(),
+            Some(text) => match kept::read(text) {
+                Ok(yard) => yard,
+                // A newer version runs there.
+                Err(_) => return self.tell(Keeping::Held(text.clone())),
+            },
+        };
+        let deed = Deed::TookOver(yard.sound().name);
+        model.edit(Change::All(Box::new(yard)), deed);
+        self.known.set_value(text);
+        self.settle();
+    }
+}
+
+/// Puts what can't be read where nothing overwrites it. False where that can't be done.
+fn set_aside(text: &str) -> bool {
+    let free = (1..=MOST_ASIDE)
+        .map(|number| format!("{ASIDE}-{number}"))
+        .find(|key| matches!(browser::kept(key), Ok(None)));
+    free.is_some_and(|key| {
+        browser::keep(&key, Some(text)).is_ok() && browser::keep(KEY, None).is_ok()
+    })
+}

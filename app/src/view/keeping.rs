@@ -1,0 +1,66 @@
+//! What must be said, and asked, about the yard that this browser keeps.
+
+use super::save::hand_over;
+use super::yard::save_yard;
+use crate::browser;
+use crate::model::Model;
+use crate::storage::{Keeper, Keeping};
+use crate::text::{labels, notices};
+use leptos::prelude::*;
+
+/// The message, as long as it is to be read or answered.
+#[component]
+pub fn KeepingBox() -> impl IntoView {
+    let model = Model::of_page();
+    let keeper = Keeper::of_page();
+    let button = |id: &'static str, label: &'static str, act: Box<dyn Fn() + Send>| {
+        view! {
+            <button type="button" data-testid=id on:click=move |_| act()>
+                {label}
+            </button>
+        }
+        .into_any()
+    };
+    let close = move || {
+        button(
+            "close-keeping",
+            labels::CLOSE,
+            Box::new(move || keeper.telling.set(false)),
+        )
+    };
+    let keep = move |label| button("keep-own", label, Box::new(move || keeper.keep_own(model)));
+    let save_kept = move |text: &str| {
+        let text = text.to_owned();
+        let save = move || {
+            let content = browser::blob(&text, browser::JSON);
+            hand_over(model, notices::KEPT_FILE, content);
+        };
+        button("save-kept", notices::SAVE_KEPT, Box::new(save))
+    };
+    let take = move || {
+        let take = move || keeper.take_other(model);
+        button("take-other", notices::TAKE_OTHER, Box::new(take))
+    };
+    let answers = move |keeping: &Keeping| match keeping {
+        Keeping::Kept | Keeping::Not(_) => vec![close()],
+        Keeping::SetAside(text) => vec![save_kept(text), close()],
+        Keeping::Held(text) => vec![save_kept(text), keep(notices::OVERWRITE)],
+        Keeping::Other(_) => vec![take(), keep(notices::KEEP_MINE)],
+    };
+    let body = move || {
+        let keeping = keeper.keeping.read();
+        view! {
+            <div class="notice" data-testid="keeping">
+                <p>{notices::keeping(&keeping)}</p>
+                <div class="tools">
+                    {button(
+                        "save-own",
+                        notices::SAVE_YARD,
+                        Box::new(move || save_yard(model)),
+                    )} {answers(&keeping)}
+                </div>
+            </div>
+        }
+    };
+    view! { <div role="alert">{move || keeper.telling.get().then(body)}</div> }
+}
