@@ -5,7 +5,7 @@ use crc32fast::Hasher;
 use farend_core::practice::{Draw, Kind, draw};
 
 /// What [`fingerprint`] was when cases last changed on purpose.
-pub const COMMITTED: u32 = 0x495c_ca40;
+pub const COMMITTED: u32 = 0xddc5_3e96;
 
 /// Seeds of each kind.
 const SEEDS: u32 = 12;

@@ -24,11 +24,10 @@ pub(super) fn draw(scene: &Scene<'_>, chance: &mut Chance) -> Option<Asked> {
     let mut ranges: Vec<Spread<Power>> = Vec::new();
     let (mut routes, mut cant) = (Vec::new(), None);
     for result in chance.shuffled(comparison.routes.iter().collect()) {
-        if !can(scene, result) {
-            if !is_of_another_kind(result) {
-                cant.get_or_insert(result.route);
-            }
+        if lacks_an_end(result) {
+            cant.get_or_insert(result.route);
         } else if let Some(run) = result.run()
+            && can(scene, result)
             && run.delivered.low > Power::ZERO
             && ranges.iter().all(|other| is_apart(run.delivered, *other))
         {
@@ -64,10 +63,12 @@ fn can(scene: &Scene<'_>, result: &RouteResult) -> bool {
     kit.is_some_and(|kit| !scene.is_stopped(result.route, kit))
 }
 
-/// What only another kind of machine has is no trap.
-fn is_of_another_kind(result: &RouteResult) -> bool {
-    let wrong_kind = |reason: &NoFit| matches!(reason, NoFit::WrongKind(_));
-    matches!(&result.outcome, Outcome::NoFit(reasons) if reasons.iter().any(wrong_kind))
+/// Whether machine or implement lack what the route goes through, whatever the kit: that can be told
+/// from what is known of the two. What only another kind of machine has is no trap, and what stops a
+/// kit can't be told before the kit is known.
+fn lacks_an_end(result: &RouteResult) -> bool {
+    let of_both = |reason: &NoFit| !reason.is_of_kit() && !matches!(reason, NoFit::WrongKind(_));
+    matches!(&result.outcome, Outcome::NoFit(reasons) if reasons.iter().all(of_both))
 }
 
 fn is_apart(one: Spread<Power>, other: Spread<Power>) -> bool {

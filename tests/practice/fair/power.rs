@@ -18,14 +18,21 @@ impl Seen<'_> {
             (routes.iter().copied()).partition(|route| self.cant(result(route)));
         assert!(cant.len() <= 1, "{cant:?}");
         for route in &cant {
-            if let Outcome::NoFit(reasons) = &result(route).outcome {
-                let kind = |it: &NoFit| matches!(it, NoFit::WrongKind(_));
-                assert!(
-                    !reasons.iter().any(kind),
-                    "a trap that is none: {:?}",
-                    self.case
-                );
-            }
+            // Machine or implement lack something, which the case tells; no kit is named.
+            let Outcome::NoFit(reasons) = &result(route).outcome else {
+                panic!("only its kit stops it: {:?}", self.case);
+            };
+            let lacks = |it: &NoFit| {
+                matches!(
+                    it,
+                    NoFit::NoRearPto
+                        | NoFit::NoMidPto
+                        | NoFit::NoOutlet
+                        | NoFit::NoShaft(_)
+                        | NoFit::NoMotor
+                )
+            };
+            assert!(reasons.iter().all(lacks), "{reasons:?}: {:?}", self.case);
         }
         let delivered = |route: &RouteId| result(route).run().expect("it runs").delivered;
         can.sort_by(|a, b| {
