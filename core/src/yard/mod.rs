@@ -2,6 +2,7 @@
 
 pub mod assumed;
 pub mod build;
+mod check;
 pub mod edit;
 pub mod entry;
 pub mod entry_hookup;
@@ -22,7 +23,6 @@ use crate::kit::Kit;
 use crate::machine::Machine;
 use entry::YardEntry;
 use report::Report;
-use serde::Deserialize;
 use serde_json::{Map, Value};
 use std::collections::HashSet;
 
@@ -76,13 +76,10 @@ impl Yard {
         }
         let mut written = Value::Object(group);
         drop_nulls(&mut written);
-        match YardEntry::deserialize(&written) {
-            Ok(entry) => Self::from_entry(&entry, written),
-            Err(error) => {
-                let hint = "The rules let through what the reader doesn't take: please report it.";
-                report.add("file", error.to_string(), Rule::Readable, hint);
-                Err(report.into_faults())
-            }
+        let group = written.as_object();
+        match group.and_then(|group| check::read::<YardEntry>(group, "file", &mut report)) {
+            Some(entry) => Self::from_entry(&entry, written),
+            None => Err(report.into_faults()),
         }
     }
 

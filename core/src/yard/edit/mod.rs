@@ -13,9 +13,9 @@ use super::list::List;
 use super::report::Report;
 use super::rules::{self, LARGEST_FILE, MOST_ENTRIES};
 use super::shape::check_group;
-use super::{Yard, drop_nulls, format, path, read_group};
+use super::{Yard, check, drop_nulls, format, path, read_group};
 use crate::fault::{Fault, Rule};
-use entry::{Kept, id_of, kept, read};
+use entry::{Kept, id_of, kept};
 use serde_json::{Map, Value};
 use sound::sound_own;
 
@@ -213,7 +213,7 @@ impl Editing {
         let whole = with_lists(&self.own);
         check_group(&whole, rules::YARD, "", &mut report);
         if report.is_empty()
-            && let Ok(entry) = read::<YardEntry>(&Value::Object(whole))
+            && let Some(entry) = check::read::<YardEntry>(&whole, "", &mut report)
         {
             Yard::without_lists(&entry, Value::Null, &mut report);
         }

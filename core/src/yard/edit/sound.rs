@@ -1,12 +1,14 @@
 //! What is wrong with a yard that is being edited, and what of it is sound.
 
-use super::entry::{Kept, Part, id_of, read};
+use super::entry::{Kept, id_of};
 use super::{Editing, Whose, with_lists};
 use crate::fault::{Fault, Rule};
 use crate::implement::Implement;
 use crate::kit::Kit;
 use crate::machine::Machine;
 use crate::yard::Yard;
+use crate::yard::check::{self, Built};
+use crate::yard::entry::YardEntry;
 use crate::yard::format::VERSION;
 use crate::yard::list::List;
 use crate::yard::report::Report;
@@ -45,8 +47,8 @@ impl Editing {
         let twice = self.twice(list);
         let entries = self.list(list).iter().enumerate();
         let count = |(place, kept): (usize, &Kept)| {
-            let own = match &kept.part {
-                Part::Faulty(faults) => faults.len(),
+            let own = match &kept.built {
+                Err(faults) => faults.len(),
                 _ => 0,
             };
             own + usize::from(twice.contains(&place))
@@ -58,8 +60,8 @@ impl Editing {
         let Some(kept) = self.list(list).get(place) else {
             return Vec::new();
         };
-        let mut faults = match &kept.part {
-            Part::Faulty(faults) => faults.clone(),
+        let mut faults = match &kept.built {
+            Err(faults) => faults.clone(),
             _ => Vec::new(),
         };
         if twice.contains(&place) {
@@ -86,29 +88,29 @@ impl Editing {
                 if twice.contains(&place) {
                     continue;
                 }
-                match &kept.part {
-                    Part::Machine(machine) => yard.machines.push(Machine::clone(machine)),
-                    Part::Implement(implement) => {
+                match &kept.built {
+                    Ok(Built::Machine(machine)) => yard.machines.push(Machine::clone(machine)),
+                    Ok(Built::Implement(implement)) => {
                         yard.implements.push(Implement::clone(implement));
                     }
-                    Part::Kit(kit) => yard.kits.push(Kit::clone(kit)),
-                    Part::Faulty(_) => continue,
+                    Ok(Built::Kit(kit)) => yard.kits.push(Kit::clone(kit)),
+                    Err(_) => continue,
                 }
                 texts.push(kept.written.clone());
             }
             written.insert(list.word().to_owned(), Value::Array(texts));
         }
         // What is left of the yard's own fields has passed the rules.
-        let entry = read(&Value::Object(with_lists(&own)));
+        let entry = check::read::<YardEntry>(&with_lists(&own), "", &mut Report::default());
         let written = Value::Object(written);
         match entry {
-            Ok(entry) => Yard {
+            Some(entry) => Yard {
                 machines: yard.machines,
                 implements: yard.implements,
                 kits: yard.kits,
                 ..Yard::without_lists(&entry, written, &mut Report::default())
             },
-            Err(_) => Yard { written, ..yard },
+            None => Yard { written, ..yard },
         }
     }
 

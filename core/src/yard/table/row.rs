@@ -5,11 +5,9 @@ use super::cell::unreadable;
 use super::columns::{COMMENT, Holds, PARTS, SOURCE};
 use super::write::{Entry, joined};
 use crate::fault::{Fault, Rule};
-use crate::yard::build;
-use crate::yard::entry::{ImplementEntry, KitEntry, MachineEntry};
+use crate::yard::check;
 use crate::yard::report::Report;
-use crate::yard::shape::{Field, Shape, check_group};
-use serde::Deserialize;
+use crate::yard::shape::{Field, Shape};
 use serde_json::Value;
 use std::collections::HashMap;
 
@@ -38,35 +36,13 @@ pub(super) fn entry(list: List, values: &Values<'_>) -> (Entry, Vec<Fault>) {
     };
     let entry = making.group(list.fields(), "", "").unwrap_or_default();
     let mut report = Report::default();
-    check_group(&entry, list.fields(), ROW, &mut report);
-    if report.is_empty() {
-        build(list, &entry, &mut report);
-    }
+    check::entry(list, &entry, ROW, &mut report);
     let faults = report.into_faults().into_iter();
     let mut faults: Vec<_> = faults.map(|fault| making.in_row(fault)).collect();
     // A group that can't be made is one fault, not also another of the rules.
     faults.retain(|it| making.faults.iter().all(|known| known.path != it.path));
     making.faults.extend(faults);
     (entry, making.faults)
-}
-
-/// Finds what only shows when fields are held together.
-fn build(list: List, entry: &Entry, report: &mut Report) {
-    let read = match list {
-        List::Machines => MachineEntry::deserialize(entry).map(|entry| {
-            build::machine(&entry, ROW, report);
-        }),
-        List::Implements => ImplementEntry::deserialize(entry).map(|entry| {
-            build::implement(&entry, ROW, report);
-        }),
-        List::Kits => KitEntry::deserialize(entry).map(|entry| {
-            build::kit(&entry, ROW, report);
-        }),
-    };
-    if let Err(error) = read {
-        let hint = "The rules let through what the reader doesn't take: please report it.";
-        report.add(ROW, error.to_string(), Rule::Readable, hint);
-    }
 }
 
 impl Making<'_, '_> {
