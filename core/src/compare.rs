@@ -4,7 +4,7 @@ use crate::budget::Budget;
 use crate::chain::{Ledger, Running};
 use crate::drive::{Limit, Rate, Stall};
 use crate::fault::Fault;
-use crate::fit::Look;
+use crate::fit::{Judgement, Look, gravest};
 use crate::implement::Implement;
 use crate::kit::Kit;
 use crate::machine::Machine;
@@ -17,6 +17,7 @@ use crate::spread::{Corner, Spread};
 use crate::standing::{Standing, Verdict};
 use crate::warning::{Warning, warnings};
 use crate::work::need_for;
+use core::cell::OnceCell;
 
 /// What every route of a comparison came to.
 #[derive(Clone, Debug, PartialEq)]
@@ -213,8 +214,7 @@ pub(crate) fn with_best_kit<'a>(
                     continue;
                 };
                 let better = |than: &Candidate<'_>| {
-                    let stopped =
-                        |it: &Candidate<'_>| Look::before(route, pair, it.kit).is_stopped();
+                    let stopped = |it: &Candidate<'_>| it.fit(route, pair) == Judgement::Stop;
                     match (stopped(&candidate), stopped(than)) {
                         (false, true) => true,
                         (true, false) => false,
@@ -251,6 +251,8 @@ pub(crate) struct Candidate<'a> {
     pub(crate) most: Running,
     /// What holds it there.
     pub(crate) limit: Limit,
+    /// What all that must fit comes to, once it was asked for.
+    fit: OnceCell<Judgement>,
 }
 
 impl<'a> Candidate<'a> {
@@ -262,7 +264,14 @@ impl<'a> Candidate<'a> {
             joined,
             most,
             limit,
+            fit: OnceCell::new(),
         })
+    }
+
+    /// What all that must fit comes to on the route and with the pair that it was joined up for.
+    pub(crate) fn fit(&self, route: RouteId, pair: Hookup<'_>) -> Judgement {
+        let look = || gravest(&Look::before(route, pair, self.kit).items());
+        *self.fit.get_or_init(look)
     }
 
     /// What arrives.

@@ -1,7 +1,7 @@
 //! What a pair of a machine and an implement comes to by each route, in little room.
 
 use crate::compare::{at_speed, serving, with_best_kit};
-use crate::fit::{Judgement, Look, gravest};
+use crate::fit::Judgement;
 use crate::implement::Implement;
 use crate::kit::Kit;
 use crate::machine::Machine;
@@ -86,7 +86,7 @@ fn pair(machine: &Machine, implement: &Implement, kits: &Kits<'_>, settings: &Se
                 kit: kits.place(best.kit)?,
                 ratio,
                 standing: Standing::of(ratio).min(speed),
-                fit: gravest(&Look::before(*route, hookup, best.kit).items()),
+                fit: best.fit(*route, hookup),
             })
         });
     }
