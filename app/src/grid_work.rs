@@ -5,7 +5,7 @@ use crate::model::Model;
 use crate::{browser, worker};
 use farend_core::grid::{Pair, from_bytes, rows};
 use farend_core::settings::Settings;
-use farend_core::state::{State, View};
+use farend_core::state::View;
 use farend_core::yard::Yard;
 use js_sys::Uint8Array;
 use leptos::prelude::*;
@@ -45,7 +45,6 @@ pub struct GridWork {
 #[derive(Clone)]
 struct Task {
     yard: Arc<Yard>,
-    state: State,
     site: Settings,
     as_it_stands: bool,
 }
@@ -101,7 +100,6 @@ impl GridWork {
             if model.view.get() == View::Grid {
                 grid.begin(Task {
                     yard: model.yard.get(),
-                    state: model.state.get_untracked(),
                     site: site.get(),
                     as_it_stands: as_it_stands.get(),
                 });
@@ -196,7 +194,7 @@ impl GridWork {
         let work = work.borrow();
         if let (Hand::Worker(worker), Some(task)) = (&work.hand, &work.task) {
             // One that can't be reached fails at the first rows.
-            let _ = worker::Asked::post(worker, &task.yard, &task.state, task.as_it_stands);
+            let _ = worker::Asked::post(worker, &task.yard, task.site, task.as_it_stands);
         }
     }
 

@@ -78,17 +78,15 @@ pub fn grid(model: Model, grid: GridModel) -> Table {
     let known = pairs.filter_map(|(row, column)| {
         let shown = grid.shown(row, column)?;
         let cell = shown.map(|(_, cell)| cell);
-        let need = grid.need(model, column);
+        let need = grid.need(column);
         let kind = |kind: Option<&'static str>, header| text(header, kind);
-        let machine_kind = grid.machine_kind(model, row).map(words::machine_kind);
-        let implement_kind = grid
-            .implement_kind(model, column)
-            .map(words::implement_kind);
+        let machine_kind = grid.machine_kind(row).map(words::machine_kind);
+        let implement_kind = grid.implement_kind(column).map(words::implement_kind);
         let standing = cell.map_or(labels::NO_FIT, |cell| labels::standing(cell.standing));
         Some(vec![
-            text(labels::MACHINE, Some(grid.machine_name(model, row))),
+            text(labels::MACHINE, Some(grid.machine_name(row))),
             kind(machine_kind, words::MACHINE_KIND),
-            text(labels::IMPLEMENT, Some(grid.implement_name(model, column))),
+            text(labels::IMPLEMENT, Some(grid.implement_name(column))),
             kind(implement_kind, words::IMPLEMENT_KIND),
             text(labels::STANDING, Some(standing)),
             text(labels::ROUTE, shown.map(|(route, _)| labels::route(route))),
@@ -99,10 +97,7 @@ pub fn grid(model: Model, grid: GridModel) -> Table {
                 units,
             ),
             power(words::NEEDED, need, units),
-            text(
-                columns::KIT,
-                cell.and_then(|cell| grid.kit_name(model, &cell)),
-            ),
+            text(columns::KIT, cell.and_then(|cell| grid.kit_name(&cell))),
             text(
                 words::ASKS,
                 cell.map(|cell| words::asks(cell.fit == Judgement::Question)),

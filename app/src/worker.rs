@@ -21,8 +21,12 @@ pub struct Asked {
 }
 
 impl Asked {
-    /// Posts a yard, the state of which the site is taken, and which kits count.
-    pub fn post(worker: &Worker, yard: &Yard, state: &State, as_it_stands: bool) -> Option<()> {
+    /// Posts a yard, its site, which goes as a link, and which kits count.
+    pub fn post(worker: &Worker, yard: &Yard, site: Settings, as_it_stands: bool) -> Option<()> {
+        let state = State {
+            settings: site,
+            ..State::of(String::new(), String::new())
+        };
         let message = Array::of3(
             &yard.written.to_string().into(),
             &state.to_link().into(),

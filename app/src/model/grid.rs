@@ -14,6 +14,7 @@ use leptos::prelude::*;
 /// The whole yard as it is shown. Rows and columns are counted as they stand on the screen.
 #[derive(Clone, Copy)]
 pub struct GridModel {
+    model: Model,
     /// The rows and how they come about.
     pub work: GridWork,
     /// What of it is shown.
@@ -42,6 +43,7 @@ impl GridModel {
             arrange(&yard, &rows, &selection.get(), chosen)
         });
         Self {
+            model,
             work,
             selection,
             arranged,
@@ -54,8 +56,10 @@ impl GridModel {
     }
 
     /// Changes what is shown.
-    pub fn select(self, model: Model, change: impl FnOnce(&mut Selection)) {
-        model.state.update(|state| change(&mut state.selection));
+    pub fn select(self, change: impl FnOnce(&mut Selection)) {
+        self.model
+            .state
+            .update(|state| change(&mut state.selection));
     }
 
     fn places(self, row: usize, column: usize) -> Option<(usize, usize)> {
@@ -73,88 +77,76 @@ impl GridModel {
         Some(self.selection.get().of(pair))
     }
 
-    fn with_machine<T>(
-        self,
-        model: Model,
-        row: usize,
-        of: impl FnOnce(&Machine) -> T,
-    ) -> Option<T> {
+    fn with_machine<T>(self, row: usize, of: impl FnOnce(&Machine) -> T) -> Option<T> {
         let place = *self.arranged.read().machines.get(row)?;
-        model.yard.read().machines.get(place).map(of)
+        self.model.yard.read().machines.get(place).map(of)
     }
 
-    fn with_implement<T>(
-        self,
-        model: Model,
-        column: usize,
-        of: impl FnOnce(&Implement) -> T,
-    ) -> Option<T> {
+    fn with_implement<T>(self, column: usize, of: impl FnOnce(&Implement) -> T) -> Option<T> {
         let place = *self.arranged.read().implements.get(column)?;
-        model.yard.read().implements.get(place).map(of)
+        self.model.yard.read().implements.get(place).map(of)
     }
 
     /// A row's name.
-    pub fn machine_name(self, model: Model, row: usize) -> String {
-        let name = self.with_machine(model, row, |it| it.name.clone());
+    pub fn machine_name(self, row: usize) -> String {
+        let name = self.with_machine(row, |it| it.name.clone());
         name.unwrap_or_default()
     }
 
     /// A column's name.
-    pub fn implement_name(self, model: Model, column: usize) -> String {
-        let name = self.with_implement(model, column, |it| it.name.clone());
+    pub fn implement_name(self, column: usize) -> String {
+        let name = self.with_implement(column, |it| it.name.clone());
         name.unwrap_or_default()
     }
 
     /// A row's kind.
-    pub fn machine_kind(self, model: Model, row: usize) -> Option<MachineKind> {
-        self.with_machine(model, row, |it| it.kind)
+    pub fn machine_kind(self, row: usize) -> Option<MachineKind> {
+        self.with_machine(row, |it| it.kind)
     }
 
     /// A column's kind.
-    pub fn implement_kind(self, model: Model, column: usize) -> Option<ImplementKind> {
-        self.with_implement(model, column, |it| it.kind)
+    pub fn implement_kind(self, column: usize) -> Option<ImplementKind> {
+        self.with_implement(column, |it| it.kind)
     }
 
     /// A row's kind, where rows are grouped and it is the first of it.
-    pub fn first_of_machine_kind(self, model: Model, row: usize) -> Option<MachineKind> {
+    pub fn first_of_machine_kind(self, row: usize) -> Option<MachineKind> {
         let grouped = self.selection.get().grouped;
-        let kind = self.machine_kind(model, row).filter(|_| grouped)?;
-        let before = row
-            .checked_sub(1)
-            .and_then(|row| self.machine_kind(model, row));
+        let kind = self.machine_kind(row).filter(|_| grouped)?;
+        let before = row.checked_sub(1).and_then(|row| self.machine_kind(row));
         (before != Some(kind)).then_some(kind)
     }
 
     /// What a column's implement needs.
-    pub fn need(self, model: Model, column: usize) -> Option<Power> {
-        let site = model.settings.get().of_site();
-        self.with_implement(model, column, |it| need_for(it, &site).likely)
+    pub fn need(self, column: usize) -> Option<Power> {
+        let site = self.model.settings.get().of_site();
+        self.with_implement(column, |it| need_for(it, &site).likely)
     }
 
     /// The name of a cell's kit.
-    pub fn kit_name(self, model: Model, cell: &Cell) -> Option<String> {
-        let yard = model.yard.read();
+    pub fn kit_name(self, cell: &Cell) -> Option<String> {
+        let yard = self.model.yard.read();
         let kit = yard.kits.get(usize::from(cell.kit))?;
         Some(kit.name.clone())
     }
 
     /// Opens a pair, by the route that it shows.
-    pub fn open(self, model: Model, row: usize, column: usize) {
+    pub fn open(self, row: usize, column: usize) {
         let id = |it: &Machine| it.id.clone();
-        let machine = untrack(|| self.with_machine(model, row, id));
-        let implement = untrack(|| self.with_implement(model, column, |it| it.id.clone()));
+        let machine = untrack(|| self.with_machine(row, id));
+        let implement = untrack(|| self.with_implement(column, |it| it.id.clone()));
         let Some((machine, implement)) = machine.zip(implement) else {
             return;
         };
         let route = untrack(|| self.shown(row, column)).flatten();
-        let state = model.state.get_untracked();
+        let state = self.model.state.get_untracked();
         if state.machine != machine {
-            model.choose_machine(machine);
+            self.model.choose_machine(machine);
         }
         if state.implement != implement {
-            model.choose_implement(implement);
+            self.model.choose_implement(implement);
         }
-        model.state.update(|state| {
+        self.model.state.update(|state| {
             state.view = View::Pair;
             if let Some((route, _)) = route {
                 state.route = route;

@@ -1,5 +1,6 @@
 //! A curve of what arrives by the open route over one of its controls.
 
+use super::watch;
 use crate::model::Model;
 use crate::text::{labels, sentences};
 use crate::{browser, number};
@@ -13,9 +14,7 @@ use leptos::prelude::*;
 use plotters::coord::Shift;
 use plotters::prelude::*;
 use plotters_canvas::CanvasBackend;
-use wasm_bindgen::JsCast;
-use wasm_bindgen::closure::Closure;
-use web_sys::{HtmlCanvasElement, ResizeObserver};
+use web_sys::HtmlCanvasElement;
 
 /// Points of the curve: enough that no bend is missed at the widest screen.
 const POINTS: u16 = 61;
@@ -54,7 +53,9 @@ pub fn Curve(controls: Memo<Vec<Control>>) -> impl IntoView {
     });
     let picture = Memo::new(move |_| picture(model, over.get()?));
 
-    watch_width(canvas, width);
+    watch::size(canvas, move |canvas| {
+        let _ = width.try_set(canvas.get_bounding_client_rect().width());
+    });
     Effect::new(move |_| {
         let (Some(canvas), Some(picture)) = (canvas.get(), picture.get()) else {
             return;
@@ -167,28 +168,6 @@ fn table_rows(picture: &Picture) -> impl IntoView + use<> {
             }
         })
         .collect_view()
-}
-
-/// Keeps `width` at the canvas's width on the page.
-fn watch_width(canvas: NodeRef<Canvas>, width: RwSignal<f64>) {
-    Effect::new(move |_| {
-        let Some(canvas) = canvas.get() else {
-            return;
-        };
-        let element: HtmlCanvasElement = canvas;
-        let observed = element.clone();
-        let measure = Closure::<dyn FnMut()>::new(move || {
-            let _ = width.try_set(observed.get_bounding_client_rect().width());
-        });
-        let Ok(observer) = ResizeObserver::new(measure.as_ref().unchecked_ref()) else {
-            return;
-        };
-        observer.observe(&element);
-        let kept = StoredValue::new_local((observer, measure));
-        on_cleanup(move || {
-            let _ = kept.try_with_value(|(observer, _)| observer.disconnect());
-        });
-    });
 }
 
 /// Draws at twice the screen's own pixels: with fewer the picture is blurred, and the library sets

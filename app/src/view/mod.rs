@@ -33,6 +33,7 @@ mod sources;
 mod table_in;
 mod take_home;
 mod wanted;
+mod watch;
 mod what_if;
 mod work;
 mod yard;

@@ -3,6 +3,7 @@
 use super::answer::reasons;
 use super::code::code;
 use super::picture::Picture;
+use super::watch;
 use crate::model::Model;
 use crate::text::cautions::{LEAD, of_route};
 use crate::text::{advice, fit, labels, sentences, sheet};
@@ -31,11 +32,7 @@ const MOST_QUESTIONS: usize = 4;
 #[component]
 pub fn TakeHome() -> impl IntoView {
     let model = Model::of_page();
-    let printing = RwSignal::new(false);
-    for (event, is) in [("beforeprint", true), ("afterprint", false)] {
-        let handle = window_event_listener_untyped(event, move |_| printing.set(is));
-        on_cleanup(move || handle.remove());
-    }
+    let printing = watch::printing();
     // Other views have sheets of their own.
     let shown =
         move || model.taking_home.get() || (printing.get() && model.view.get() == View::Pair);

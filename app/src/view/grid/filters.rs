@@ -18,12 +18,12 @@ use leptos::prelude::*;
 /// The three readings, with what a list is for.
 #[component]
 pub fn Readings() -> impl IntoView {
-    let (model, grid) = (Model::of_page(), GridModel::of_page());
+    let grid = GridModel::of_page();
     let reading = Memo::new(move |_| grid.selection.get().reading);
     let choice = move |it: Reading, id: &'static str| {
         let chosen = move || reading.get() == it;
         radio("reading", id, grid::reading(it), chosen, move || {
-            grid.select(model, |selection| selection.reading = it);
+            grid.select(|selection| selection.reading = it);
         })
     };
     view! {
@@ -53,7 +53,7 @@ fn OneOf<T: Copy + PartialEq + Send + Sync + 'static>(
     of: fn(&Selection) -> Option<T>,
     set: fn(&mut Selection, Option<T>),
 ) -> impl IntoView {
-    let (model, grid) = (Model::of_page(), GridModel::of_page());
+    let grid = GridModel::of_page();
     let chosen = Memo::new(move |_| of(&grid.selection.get()));
     // Places in the list; the first is none.
     let place = move || {
@@ -67,7 +67,7 @@ fn OneOf<T: Copy + PartialEq + Send + Sync + 'static>(
             .checked_sub(1)
             .and_then(|place| all.get(place))
             .copied();
-        grid.select(model, |selection| set(selection, chosen));
+        grid.select(|selection| set(selection, chosen));
     };
     let option = move |at: usize, name: &'static str| {
         view! {
@@ -90,7 +90,7 @@ fn OneOf<T: Copy + PartialEq + Send + Sync + 'static>(
 /// All filters, and the order.
 #[component]
 pub fn Filters() -> impl IntoView {
-    let (model, grid) = (Model::of_page(), GridModel::of_page());
+    let grid = GridModel::of_page();
     let reading = Memo::new(move |_| grid.selection.get().reading);
     let filtered = Memo::new(move |_| {
         let selection = grid.selection.get();
@@ -102,7 +102,7 @@ pub fn Filters() -> impl IntoView {
             }
     });
     let reset = move |_| {
-        grid.select(model, |selection| {
+        grid.select(|selection| {
             *selection = Selection {
                 reading: selection.reading,
                 ..Selection::default()
@@ -192,7 +192,7 @@ pub fn Filters() -> impl IntoView {
                         prop:checked=move || grid.selection.get().grouped
                         on:change=move |event| {
                             let grouped = event_target_checked(&event);
-                            grid.select(model, |selection| selection.grouped = grouped);
+                            grid.select(|selection| selection.grouped = grouped);
                         }
                     />
                     <span>{grid::GROUPED}</span>
@@ -220,9 +220,9 @@ fn Engine(
         let units = model.units.get_untracked();
         let power = entered.map(|number| Quantity::Power(Power::ZERO).entered_in(units, number));
         match power {
-            None => grid.select(model, |selection| set(selection, None)),
+            None => grid.select(|selection| set(selection, None)),
             Some(Some(Quantity::Power(power))) if power >= Power::ZERO => {
-                grid.select(model, |selection| set(selection, Some(power)));
+                grid.select(|selection| set(selection, Some(power)));
             }
             _ => return false,
         }

@@ -12,8 +12,8 @@ use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
 /// Height of an entry in rem, wide and on a phone.
-const ENTRY: f64 = 3.6;
-const ENTRY_ON_A_PHONE: f64 = 6.4;
+const ENTRY: f64 = 4.4;
+const ENTRY_ON_A_PHONE: f64 = 7.8;
 /// Narrower than so many rem it's a phone.
 const PHONE: f64 = 40.0;
 
@@ -42,7 +42,7 @@ pub fn List(reading: Reading) -> impl IntoView {
     };
     let open = move |place: usize| {
         let (row, column) = pair(place);
-        grid.open(model, row, column);
+        grid.open(row, column);
     };
     let key = move |event: KeyboardEvent| {
         let (now, count) = (active.get_untracked(), count.get_untracked());
@@ -91,14 +91,14 @@ pub fn List(reading: Reading) -> impl IntoView {
                     children=move |place| {
                         let (row, column) = pair(place);
                         let name = move || match reading {
-                            Reading::Implements => grid.implement_name(model, column),
-                            _ => grid.machine_name(model, row),
+                            Reading::Implements => grid.implement_name(column),
+                            _ => grid.machine_name(row),
                         };
                         let kind = move || match reading {
                             Reading::Implements => {
-                                grid.implement_kind(model, column).map(grid::implement_kind)
+                                grid.implement_kind(column).map(grid::implement_kind)
                             }
-                            _ => grid.machine_kind(model, row).map(grid::machine_kind),
+                            _ => grid.machine_kind(row).map(grid::machine_kind),
                         };
                         let shown = Memo::new(move |_| grid.shown(row, column));
                         let is_active = move || active.get() == place;
@@ -119,7 +119,8 @@ pub fn List(reading: Reading) -> impl IntoView {
                                 }
                             >
                                 <span class="what">
-                                    {name} " " <span class="kind">{kind}</span>
+                                    <span class="called">{name}</span>
+                                    <span class="kind">{kind}</span>
                                 </span>
                                 {move || shown.get().map(|shown| details(model, grid, column, shown))}
                             </div>
@@ -148,9 +149,9 @@ fn details(
     };
     let units = model.units.get();
     let delivered = grid
-        .need(model, implement)
+        .need(implement)
         .map(|need| number::power(cell.delivered(need), units));
-    let kit = grid.kit_name(model, &cell);
+    let kit = grid.kit_name(&cell);
     let asks = (cell.fit == Judgement::Question).then(|| {
         view! { <span class="asks">{grid::ASKS}</span> }
     });

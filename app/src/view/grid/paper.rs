@@ -1,5 +1,6 @@
 //! What is shown of the yard, as tables on paper.
 
+use super::super::watch;
 use crate::model::Model;
 use crate::model::grid::GridModel;
 use crate::number;
@@ -15,11 +16,7 @@ const MOST: usize = 6_000;
 #[component]
 pub fn Paper() -> impl IntoView {
     let (model, grid) = (Model::of_page(), GridModel::of_page());
-    let printing = RwSignal::new(false);
-    for (event, is) in [("beforeprint", true), ("afterprint", false)] {
-        let handle = window_event_listener_untyped(event, move |_| printing.set(is));
-        on_cleanup(move || handle.remove());
-    }
+    let printing = watch::printing();
     view! {
         <Show when=move || printing.get()>
             <div class="grid-paper" data-testid="grid-paper">
@@ -49,7 +46,7 @@ fn sheets(model: Model, grid: GridModel) -> impl IntoView {
         let across = from..(from + ACROSS).min(columns);
         let heads = across
             .clone()
-            .map(|column| view! { <th scope="col">{grid.implement_name(model, column)}</th> });
+            .map(|column| view! { <th scope="col">{grid.implement_name(column)}</th> });
         let lines = (0..rows).map(|row| {
             let cells = across.clone().map(|column| {
                 let shown = grid.shown(row, column).flatten();
@@ -67,7 +64,7 @@ fn sheets(model: Model, grid: GridModel) -> impl IntoView {
             });
             view! {
                 <tr>
-                    <th scope="row">{grid.machine_name(model, row)}</th>
+                    <th scope="row">{grid.machine_name(row)}</th>
                     {cells.collect_view()}
                 </tr>
             }

@@ -1,13 +1,11 @@
 //! A box in which more stands than is seen, and what of it is in sight.
 
+use super::super::watch;
 use super::span::{in_sight, scrolled_to};
 use crate::browser;
 use leptos::html::Div;
 use leptos::prelude::*;
 use std::ops::Range;
-use wasm_bindgen::JsCast;
-use wasm_bindgen::prelude::Closure;
-use web_sys::ResizeObserver;
 
 /// A box that scrolls.
 #[derive(Clone, Copy)]
@@ -37,29 +35,11 @@ impl Scroll {
             from: RwSignal::new([0.0; 2]),
             extent: RwSignal::new([0.0; 2]),
         };
-        scroll.watch_size();
-        scroll
-    }
-
-    fn watch_size(self) {
-        Effect::new(move |_| {
-            let Some(element) = self.node.get() else {
-                return;
-            };
-            let measured = element.clone();
-            let measure = Closure::<dyn FnMut()>::new(move || {
-                let size = [measured.client_width(), measured.client_height()];
-                let _ = self.extent.try_set(size.map(f64::from));
-            });
-            let Ok(observer) = ResizeObserver::new(measure.as_ref().unchecked_ref()) else {
-                return;
-            };
-            observer.observe(&element);
-            let kept = StoredValue::new_local((observer, measure));
-            on_cleanup(move || {
-                let _ = kept.try_with_value(|(observer, _)| observer.disconnect());
-            });
+        watch::size(scroll.node, move |element| {
+            let size = [element.client_width(), element.client_height()];
+            let _ = scroll.extent.try_set(size.map(f64::from));
         });
+        scroll
     }
 
     /// To be called when it has scrolled.

@@ -1,7 +1,6 @@
 //! Every machine with every implement: only what is in sight is in the document.
 
 use super::scroll::{Scroll, Way};
-use crate::model::Model;
 use crate::model::grid::GridModel;
 use crate::text::{grid, labels};
 use farend_core::fit::Judgement;
@@ -12,7 +11,7 @@ use leptos::prelude::*;
 use std::ops::Range;
 
 /// Sizes in rem: a cell, the names in front, the names above.
-const CELL: [f64; 2] = [8.0, 3.5];
+const CELL: [f64; 2] = [8.8, 3.5];
 const NAMES: f64 = 10.0;
 const NAMES_ON_A_PHONE: f64 = 6.5;
 const HEAD: f64 = 4.6;
@@ -22,7 +21,7 @@ const PHONE: f64 = 34.0;
 /// The grid.
 #[component]
 pub fn Whole() -> impl IntoView {
-    let (model, grid) = (Model::of_page(), GridModel::of_page());
+    let grid = GridModel::of_page();
     let scroll = Scroll::new();
     // Row and column of the cell that the keys are at.
     let at = RwSignal::new((0_usize, 0_usize));
@@ -45,7 +44,7 @@ pub fn Whole() -> impl IntoView {
         Memo::new(move |_| scroll.in_sight(Way::Across, columns.get(), CELL[0], names.get()));
     let press = Callback::new(move |(row, column)| {
         at.set((row, column));
-        grid.open(model, row, column);
+        grid.open(row, column);
     });
     let go = move |row: usize, column: usize| {
         at.set((row, column));
@@ -71,7 +70,7 @@ pub fn Whole() -> impl IntoView {
             "End" => (if far { rows - 1 } else { row }, columns - 1),
             "Enter" | " " => {
                 event.prevent_default();
-                return grid.open(model, row, column);
+                return grid.open(row, column);
             }
             _ => return,
         };
@@ -84,7 +83,7 @@ pub fn Whole() -> impl IntoView {
         columns_in_sight
             .get()
             .map(|column| {
-                let name = move || grid.implement_name(model, column);
+                let name = move || grid.implement_name(column);
                 view! {
                     <div
                         role="columnheader"
@@ -170,11 +169,8 @@ fn across(column: usize) -> String {
 /// A machine's line, as far as it's in sight.
 #[component]
 fn Line(row: usize, columns: Memo<Range<usize>>, press: Callback<(usize, usize)>) -> impl IntoView {
-    let (model, grid) = (Model::of_page(), GridModel::of_page());
-    let kind = move || {
-        grid.first_of_machine_kind(model, row)
-            .map(grid::machine_kind)
-    };
+    let grid = GridModel::of_page();
+    let kind = move || grid.first_of_machine_kind(row).map(grid::machine_kind);
     view! {
         <div
             role="row"
@@ -185,7 +181,7 @@ fn Line(row: usize, columns: Memo<Range<usize>>, press: Callback<(usize, usize)>
         >
             <div role="rowheader" class="row-head" aria-colindex="1">
                 <span class="kind">{kind}</span>
-                <span class="what">{move || grid.machine_name(model, row)}</span>
+                <span class="what">{move || grid.machine_name(row)}</span>
             </div>
             <For
                 each=move || columns.get()
