@@ -11,6 +11,15 @@ pub const KITS: usize = 24;
 /// The same yard each time.
 pub const SEED: u64 = 1;
 
+/// Machines and implements of the whole yards: 10,080, 100,200 and 600,000 routes.
+pub const SIZES: [[usize; 2]; 3] = [[42, 40], [167, 100], [500, 200]];
+
+/// All sizes, one after the other.
+#[wasm_bindgen]
+pub fn sizes() -> Vec<usize> {
+    SIZES.concat()
+}
+
 /// A large yard.
 #[wasm_bindgen]
 pub struct Grid {

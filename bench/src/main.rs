@@ -2,7 +2,7 @@
 //! `large MACHINES IMPLEMENTS` it prints a large yard instead.
 
 use farend_bench::Work;
-use farend_bench::grid::{Grid, KITS, SEED};
+use farend_bench::grid::{Grid, KITS, SEED, SIZES};
 use farend_bench::large::large;
 use std::env;
 use std::process::ExitCode;
@@ -11,9 +11,6 @@ use std::time::{Duration, Instant};
 /// A batch takes at least this long, so that the clock's steps are nothing beside it.
 const BATCH: Duration = Duration::from_millis(50);
 const BATCHES: usize = 15;
-
-/// Machines and implements of the whole yards: 10,080, 100,200 and 600,000 routes.
-const GRIDS: [(usize, usize); 3] = [(42, 40), (167, 100), (500, 200)];
 
 type Task = fn(&Work, u32) -> f64;
 
@@ -51,7 +48,7 @@ fn times() {
     let tasks = TASKS
         .iter()
         .map(|(name, task)| ((*name).to_owned(), median(&work, *task)));
-    let grids = GRIDS.iter().map(|(machines, implements)| {
+    let grids = SIZES.iter().map(|[machines, implements]| {
         let grid = Grid::new(*machines, *implements);
         (format!("grid-{machines}-{implements}"), once(&grid))
     });

@@ -1,13 +1,11 @@
 // Times the program and the port in the page that it runs in.
 
-import init, { Grid, Work } from './farend_bench.js';
+import init, { Grid, Work, sizes } from './farend_bench.js';
 import { ledger, stagesOf } from './port.mjs';
 
 // A batch takes at least this many milliseconds, so that the clock's steps are nothing beside it.
 const BATCH = 50;
 const BATCHES = 15;
-// Machines and implements of the whole yards, as in bench/src/main.rs.
-const GRIDS = [[42, 40], [167, 100], [500, 200]];
 
 /** Median times in microseconds, and what program and port say arrives, in kW. */
 export async function run() {
@@ -24,13 +22,15 @@ export async function run() {
     port: (times) => repeat(times, () => delivered(ledger(figures, stages))),
   };
   const times = Object.entries(tasks).map(([name, task]) => [name, median(task)]);
-  const grids = GRIDS.map(([machines, implements_]) => {
+  const all = [...sizes()];
+  const pairs = all.flatMap((size, place) => (place % 2 ? [] : [[size, all[place + 1]]]));
+  const grids = pairs.map(([machines, implements_]) => {
     const grid = new Grid(machines, implements_);
     return [`grid-${machines}-${implements_}`, once(() => grid.reckon())];
   });
   const memory = [
     ['grid-megabytes', program.memory.buffer.byteLength / 1e6],
-    ['grid-bytes', new Grid(...GRIDS.at(-1)).bytes()],
+    ['grid-bytes', new Grid(...pairs.at(-1)).bytes()],
   ];
   return {
     times: Object.fromEntries([...times, ...grids, ...memory]),
