@@ -91,7 +91,7 @@ fn worked_out(
                 {text::EXAMPLE}
             </h4>
             <p>{words::pair(&worked.scene)} ". " {words::question(&worked.case)}</p>
-            <ol class="steps">{lines.collect_view()}</ol>
+            <ol class="worked-steps">{lines.collect_view()}</ol>
             <p>
                 <b>{outcome::truth(&worked.answer, units)}</b>
             </p>

@@ -118,7 +118,7 @@ fn Answer() -> impl IntoView {
                 {outcome::truth(&worked.answer, units)}
             </h2>
             <p>{text::idea(worked.case.idea)} "."</p>
-            <ul class="steps">
+            <ul class="worked-steps">
                 {steps.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}
             </ul>
         })
