@@ -108,8 +108,9 @@ flow('a link to equipment that this yard lacks names it and shows the rest', {},
 });
 
 flow('a link of the demo opens the demo where another yard is kept', {}, async (page) => {
+  const first = page.link();
   await page.choose('heron-68', 'tiller-150');
-  const link = await page.linkAfter(page.link());
+  const link = await page.linkAfter(first);
   const meant = await page.shown();
   await page.openFile('hand-written.json', ownYard);
   await page.kept('yard !== null');

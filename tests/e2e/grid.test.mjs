@@ -23,7 +23,7 @@ async function reckoned(page) {
 const entries = (page) =>
   page.part('list').locator('[role="option"]').evaluateAll((all) =>
     all.map((it) => ({
-      name: it.querySelector('.what').firstChild.textContent.trim(),
+      name: it.querySelector('.called').innerText,
       standing: it.querySelector('.standing').innerText,
       by: it.querySelector('.by')?.innerText,
     })));
@@ -112,10 +112,12 @@ flow('the grid goes by keys alone, and the link brings it back', {}, async (page
   await keys('Enter');
   await page.part('answer').waitFor();
   await page.linkAfter(before);
+  const pair = page.link();
   await page.part('view-grid').click();
+  const whole = await page.linkAfter(pair);
   await page.part('filters').locator('summary').click();
   await filter(page, 'filter-order', 'name');
-  const changed = await page.linkAfter(page.link());
+  const changed = await page.linkAfter(whole);
   await page.tab.goto('about:blank');
   await page.tab.goto(new URL(changed, process.env.FAREND_URL).href);
   await reckoned(page);
@@ -225,7 +227,9 @@ flow('the work can be stopped, and goes on where it was', {}, async (page) => {
 const cells = (page) => page.tab.locator('.cell').allInnerTexts();
 
 flow('without a worker the page reckons in slices, with the same result', {}, async (page) => {
+  const before = page.link();
   await open(page);
+  await page.linkAfter(before);
   const by = await cells(page);
   for (const refusal of [
     'window.Worker = class { constructor() { throw new DOMException("no", "SecurityError"); } };',
