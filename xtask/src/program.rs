@@ -50,7 +50,7 @@ fn files(host: &Host, whole: &Path, folder: &Path) -> Result<Vec<(String, Vec<u8
     let sh = &host.sh;
     cmd!(
         sh,
-        "wasm-bindgen --target web --no-typescript --out-name {NAME} --out-dir {folder} {first}"
+        "wasm-bindgen --target web --no-typescript --keep-lld-exports --out-name {NAME} --out-dir {folder} {first}"
     )
     .run()?;
     let bound = folder.join(format!("{NAME}_bg.wasm"));
@@ -121,12 +121,15 @@ fn versioned(name: &str, version: &str) -> String {
     format!("{stem}-{version}{ending}")
 }
 
-/// A script with new names for the files that it names, each behind a quotation mark or a slash.
+/// A script with new names for the files that it fetches. Keys of what it hands to a module stay: the
+/// module knows them.
 fn renamed(script: &str, names: &[(&String, String)]) -> String {
     names.iter().fold(script.to_owned(), |script, (old, new)| {
-        ["'", "\"", "/"].iter().fold(script, |script, before| {
-            script.replace(&format!("{before}{old}"), &format!("{before}{new}"))
-        })
+        ["from \"./", "URL(\"./", "URL('"]
+            .iter()
+            .fold(script, |script, before| {
+                script.replace(&format!("{before}{old}"), &format!("{before}{new}"))
+            })
     })
 }
 
@@ -153,11 +156,12 @@ mod tests {
             .iter()
             .map(|name| (name, versioned(name, "7f")))
             .collect();
-        let script =
-            "import './farend-app.js'; new URL('farend-app_bg.wasm'); fetch(\"./split_yard.wasm\")";
+        let script = "import * as a from \"./farend-app.js\"; new URL('farend-app_bg.wasm', b); \
+            fetch(new URL(\"./split_yard.wasm\", b)); ({ \"./farend-app.js\": a })";
         assert_eq!(
             renamed(script, &names),
-            "import './farend-app-7f.js'; new URL('farend-app-7f_bg.wasm'); fetch(\"./split_yard-7f.wasm\")"
+            "import * as a from \"./farend-app-7f.js\"; new URL('farend-app-7f_bg.wasm', b); \
+            fetch(new URL(\"./split_yard-7f.wasm\", b)); ({ \"./farend-app.js\": a })"
         );
     }
 
