@@ -1,4 +1,4 @@
-//! The release page.
+//! The release page: laid out by Trunk, its program divided here.
 
 use std::path::PathBuf;
 
@@ -6,6 +6,7 @@ use anyhow::Result;
 use xshell::cmd;
 
 use crate::host::Host;
+use crate::program;
 use crate::setup::WasmToolchain;
 
 pub fn build(host: &Host, toolchain: WasmToolchain) -> Result<PathBuf> {
@@ -16,5 +17,7 @@ pub fn build(host: &Host, toolchain: WasmToolchain) -> Result<PathBuf> {
         // Trunk takes this variable for its own option, and stops at the usual value 1.
         .env_remove("NO_COLOR");
     toolchain.choose(build).run()?;
-    Ok(host.dist())
+    let dist = host.dist();
+    program::divide(host, &dist)?;
+    Ok(dist)
 }

@@ -17,8 +17,9 @@ use leptos::prelude::*;
 
 /// The ledger of the open route.
 #[component]
-pub fn LedgerView(heat: Memo<Option<Heat>>) -> impl IntoView {
+pub fn LedgerView() -> impl IntoView {
     let model = Model::of_page();
+    let heat = Memo::new(move |_| model.heat());
     let heading = move || {
         format!(
             "{}: {}",
