@@ -1,5 +1,6 @@
 //! The open route's ledger: what each stage took, lost and passed on, and how that comes about.
 
+use super::drawing::Drawing;
 use super::formula::formula;
 use crate::model::Model;
 use crate::number;
@@ -53,6 +54,7 @@ pub fn LedgerView() -> impl IntoView {
     view! {
         <section class="ledger" data-testid="ledger">
             <h2>{heading}</h2>
+            <Drawing />
             <div class="unfolds">
                 <Unfold what=labels::FORMULAS open=formulas />
                 <Unfold what=labels::SOURCES open=sources />

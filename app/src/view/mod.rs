@@ -13,6 +13,7 @@ mod cost;
 mod curve;
 mod deciding;
 mod deeper;
+mod drawing;
 mod entry;
 mod fit;
 mod fold;
