@@ -283,3 +283,38 @@ async fn decoded(address: &str) -> Option<HtmlImageElement> {
     JsFuture::from(image.decode()).await.ok()?;
     Some(image)
 }
+
+/// Marks the whole document for the style sheet, or takes the mark away.
+pub fn mark(attribute: &str, on: bool) {
+    let root = window().and_then(|window| window.document()?.document_element());
+    if let Some(root) = root {
+        // The name is ours, so there is no way to fail.
+        let _ = root.toggle_attribute_with_force(attribute, on);
+    }
+}
+
+/// Whether the page is in sight.
+pub fn is_in_sight() -> bool {
+    window()
+        .and_then(|window| window.document())
+        .is_some_and(|document| !document.hidden())
+}
+
+/// Keeps the screen on: what lets go of it again. `None` where the browser doesn't offer that, or refuses.
+pub async fn screen_on() -> Option<JsValue> {
+    let navigator = window()?.navigator();
+    let lock = js_sys::Reflect::get(&navigator, &"wakeLock".into()).ok()?;
+    let asked = call(&lock, "request")?;
+    JsFuture::from(asked.dyn_into::<Promise>().ok()?).await.ok()
+}
+
+/// Lets go of the screen.
+pub fn release(lock: &JsValue) {
+    let _ = call(lock, "release");
+}
+
+/// What a method gives that browsers may lack.
+fn call(of: &JsValue, method: &str) -> Option<JsValue> {
+    let method = js_sys::Reflect::get(of, &method.into()).ok()?;
+    method.dyn_ref::<js_sys::Function>()?.call0(of).ok()
+}

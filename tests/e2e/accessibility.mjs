@@ -5,10 +5,16 @@ import axe from 'axe-core';
 
 const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
-export async function assertAccessible(page) {
+export const assertAccessible = (page) => assertHolds(page, { runOnly: tags });
+
+/** Text has the contrast that level AAA asks for. */
+export const assertStrong = (page) =>
+  assertHolds(page, { runOnly: { type: 'rule', values: ['color-contrast-enhanced'] } });
+
+async function assertHolds(page, options) {
   // Evaluated by the driver, so that the page's own policy need not allow it.
   await page.tab.evaluate(axe.source);
-  const { violations } = await page.tab.evaluate((values) => globalThis.axe.run({ runOnly: values }), tags);
+  const { violations } = await page.tab.evaluate((given) => globalThis.axe.run(given), options);
   const told = violations.flatMap(({ id, help, nodes }) =>
     nodes.map((node) => `${id}: ${help}: ${node.target.join(' ')}`),
   );

@@ -22,6 +22,7 @@ pub const IMPLEMENT: &str = "Implement";
 pub const UNITS: &str = "Units";
 pub const METRIC: &str = "Metric: kW, bar";
 pub const US: &str = "US: hp, psi";
+pub const OUTDOORS: &str = "Glare and gloves";
 pub const VIEWS: &str = "Views";
 pub const VIEW_PAIR: &str = "One pair";
 pub const VIEW_GRID: &str = "Whole yard";

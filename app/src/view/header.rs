@@ -6,6 +6,7 @@ use super::radio::radio;
 use super::save::hand_over;
 use crate::browser;
 use crate::model::Model;
+use crate::outdoors::Outdoors;
 use crate::text::labels;
 use farend_core::state::{State, View};
 use farend_core::units::UnitSystem;
@@ -38,6 +39,7 @@ pub fn Header() -> impl IntoView {
                 </Show>
             </div>
             <UnitSwitch />
+            <OutdoorsSwitch />
             <details class="menu" data-testid="menu">
                 <summary id=MENU>{labels::MENU}</summary>
                 <div class="tools">
@@ -86,6 +88,23 @@ fn Views() -> impl IntoView {
             {view(View::Yard, labels::VIEW_YARD)}
             {view(View::Practice, labels::VIEW_PRACTICE)}
         </nav>
+    }
+}
+
+/// For glare and gloves, or not.
+#[component]
+fn OutdoorsSwitch() -> impl IntoView {
+    let outdoors = Outdoors::of_page();
+    view! {
+        <button
+            type="button"
+            class="outdoors"
+            data-testid="outdoors"
+            aria-pressed=move || outdoors.get().to_string()
+            on:click=move |_| outdoors.toggle()
+        >
+            {labels::OUTDOORS}
+        </button>
     }
 }
 

@@ -1,6 +1,7 @@
 //! What is on the screen: one part of the page a file.
 
 mod answer;
+mod awake;
 mod bars;
 mod beside;
 mod cautions;

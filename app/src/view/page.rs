@@ -12,6 +12,7 @@ use crate::model::grid::GridModel;
 use crate::model::once::Once;
 use crate::model::practice::PracticeModel;
 use crate::model::yard::name;
+use crate::outdoors::Outdoors;
 use crate::storage::Keeper;
 use crate::text::yard as text;
 use farend_core::state::View;
@@ -26,6 +27,7 @@ pub fn Page() -> impl IntoView {
     let model = Model::new(yard, &browser::fragment());
     provide_context(model);
     provide_context(keeper);
+    provide_context(Outdoors::start());
     provide_context(Once::<GridModel>::new());
     let practice = Once::<PracticeModel>::new();
     provide_context(practice);

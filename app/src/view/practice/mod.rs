@@ -18,6 +18,7 @@ mod walk_step;
 
 use crate::model::practice::{Part, PracticeModel};
 use crate::text::practice as text;
+use crate::view::awake::stay_awake;
 use crate::view::bars::Patterns;
 use alone::AloneView;
 use group::GroupView;
@@ -29,6 +30,7 @@ use walk::WalkView;
 #[component]
 pub fn PracticeView() -> impl IntoView {
     let practice = PracticeModel::of_page();
+    stay_awake();
     let part = move |part: Part, id: &'static str, name: &'static str| {
         let current = move || (practice.part.get() == part).then_some("true");
         view! {
