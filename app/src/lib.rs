@@ -10,6 +10,7 @@ mod lettering;
 mod link;
 mod model;
 mod number;
+mod offline;
 mod rest;
 mod segments;
 mod storage;

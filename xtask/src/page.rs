@@ -1,10 +1,11 @@
-//! The release page.
+//! The release page: built by Trunk, finished here.
 
 use std::path::PathBuf;
 
 use anyhow::Result;
 use xshell::cmd;
 
+use crate::finish::finish;
 use crate::host::Host;
 use crate::setup::WasmToolchain;
 
@@ -16,5 +17,7 @@ pub fn build(host: &Host, toolchain: WasmToolchain) -> Result<PathBuf> {
         // Trunk takes this variable for its own option, and stops at the usual value 1.
         .env_remove("NO_COLOR");
     toolchain.choose(build).run()?;
-    Ok(host.dist())
+    let dist = host.dist();
+    finish(&host.root, &dist)?;
+    Ok(dist)
 }

@@ -11,6 +11,7 @@ pub mod fit;
 pub mod grid;
 pub mod labels;
 pub mod notices;
+pub mod offline;
 pub mod practice;
 pub mod reasons;
 pub mod sentences;

@@ -6,10 +6,12 @@ use super::cautions::Cautions;
 use super::choices::Choices;
 use super::deciding::Deciding;
 use super::deeper::Deeper;
+use super::foot::Foot;
 use super::grid::GridView;
 use super::header::Header;
 use super::keeping::KeepingBox;
 use super::ledger::LedgerView;
+use super::newer::NewerBox;
 use super::notice::NoticeBox;
 use super::opening::DropHint;
 use super::practice::PracticeView;
@@ -21,6 +23,7 @@ use crate::model::Model;
 use crate::model::grid::GridModel;
 use crate::model::practice::PracticeModel;
 use crate::model::yard::name;
+use crate::offline::Offline;
 use crate::storage::Keeper;
 use crate::text::yard as text;
 use crate::{browser, link};
@@ -37,6 +40,7 @@ pub fn Page() -> impl IntoView {
     let model = Model::new(yard, &browser::fragment());
     provide_context(model);
     provide_context(keeper);
+    provide_context(Offline::follow());
     provide_context(GridModel::new(model));
     let practice = PracticeModel::new(model);
     provide_context(practice);
@@ -59,6 +63,12 @@ pub fn Page() -> impl IntoView {
                 View::Practice => view! { <PracticeView /> }.into_any(),
             }}
         </main>
+        <div class:covered=move || model.taking_home.get() || practice.is_large()>
+            <Foot />
+        </div>
+        <div class="newer-place" class:covered=move || practice.is_large()>
+            <NewerBox />
+        </div>
     }
 }
 

@@ -1,0 +1,49 @@
+// Asks the browser to keep the page for times without network, and tells the page what comes of it
+// by an event `farend-offline`: kept, refused, or newer, where another version is ready. The page
+// answers by `farend-reload`.
+
+const workers = navigator.serviceWorker;
+const script = new URL('sw.js', document.baseURI).href;
+let registration;
+
+// Of a copy of this page in a folder further up, the worker may be in charge here as well.
+const isKept = () => workers.controller?.scriptURL === script;
+
+const tell = (detail) => dispatchEvent(new CustomEvent('farend-offline', { detail }));
+
+async function keep() {
+  if (!workers) return tell('refused');
+  if (isKept()) tell('kept');
+  else workers.addEventListener('controllerchange', () => isKept() && tell('kept'));
+  try {
+    registration = await workers.register('sw.js', { updateViaCache: 'none' });
+  } catch {
+    return isKept() || tell('refused');
+  }
+  if (registration.waiting && isKept()) tell('newer');
+  watch();
+  registration.addEventListener('updatefound', watch);
+}
+
+/** Follows a worker that is taking its version in. */
+function watch() {
+  const incoming = registration.installing;
+  incoming?.addEventListener('statechange', () => {
+    if (incoming.state === 'installed' && isKept()) tell('newer');
+    if (incoming.state === 'redundant' && !registration.active) tell('refused');
+  });
+}
+
+function reload() {
+  const { waiting } = registration;
+  // Another tab may have brought the newer version in.
+  if (!waiting) return location.reload();
+  workers.addEventListener('controllerchange', () => location.reload(), { once: true });
+  waiting.postMessage('take over');
+}
+
+// A page in a frame is opened by the page around it.
+if (window === window.top) {
+  addEventListener('farend-started', keep, { once: true });
+  addEventListener('farend-reload', reload);
+}
