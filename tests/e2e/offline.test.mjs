@@ -158,7 +158,7 @@ hosted('two tabs go over to a next version when each says so, with nothing lost 
   await one.tab.close();
   // With no page of it left, the version before is forgotten.
   await reload(two);
-  await two.tab.waitForFunction(async () => (await caches.keys()).length === 1);
+  await two.until(async () => (await caches.keys()).length === 1);
   assert.match((await caches(two))[0], new RegExp(`${await version(next)}$`));
 });
 
@@ -222,7 +222,7 @@ hosted('the worker that takes its place is rid of it', {}, async (its, open, con
   await page.tab.evaluate(() => caches.open('of another page'));
   its.instead.set('/sw.js', await readFile(join(dist, 'sw-off.js'), 'utf8'));
   await page.tab.evaluate(async () => (await navigator.serviceWorker.getRegistration()).update());
-  await page.tab.waitForFunction(async () => !(await navigator.serviceWorker.getRegistration()));
+  await page.until(async () => !(await navigator.serviceWorker.getRegistration()));
   assert.deepEqual(await caches(page), ['of another page']);
   // Who is in the middle of something stays there.
   await page.openRoute('mid_shaft');
