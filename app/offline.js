@@ -13,25 +13,34 @@ const tell = (detail) => dispatchEvent(new CustomEvent('farend-offline', { detai
 
 async function keep() {
   if (!workers) return tell('refused');
-  if (isKept()) tell('kept');
-  else workers.addEventListener('controllerchange', () => isKept() && tell('kept'));
+  look();
+  workers.addEventListener('controllerchange', look);
   try {
     registration = await workers.register('sw.js', { updateViaCache: 'none' });
   } catch {
     return isKept() || tell('refused');
   }
-  if (registration.waiting && isKept()) tell('newer');
+  // A page that was opened while the worker was being started isn't in its charge yet.
+  registration.active?.postMessage('opened');
   watch();
   registration.addEventListener('updatefound', watch);
 }
 
-/** Follows a worker that is taking its version in. */
+/** Follows a version that comes in. */
 function watch() {
+  look();
   const incoming = registration.installing;
   incoming?.addEventListener('statechange', () => {
-    if (incoming.state === 'installed' && isKept()) tell('newer');
+    look();
     if (incoming.state === 'redundant' && !registration.active) tell('refused');
   });
+}
+
+/** Tells what there is. */
+function look() {
+  if (!isKept()) return;
+  tell('kept');
+  if (registration?.waiting) tell('newer');
 }
 
 function reload() {

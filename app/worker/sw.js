@@ -18,20 +18,20 @@ addEventListener('install', (event) => {
 });
 
 addEventListener('activate', (event) => {
-  event.waitUntil(Promise.all([clients.claim(), tidy()]));
+  event.waitUntil(take());
 });
 
-// A newer version waits until no page of the older one is open, or until the user says so.
 addEventListener('message', (event) => {
+  // A newer version waits until no page of the older one is open, or until the user says so.
   if (event.data === 'take over') skipWaiting();
+  if (event.data === 'opened') event.waitUntil(take(event.source.id));
 });
 
 addEventListener('fetch', (event) => {
-  const { request, resultingClientId } = event;
+  const { request } = event;
   if (request.method !== 'GET') return;
   const address = addressOf(request);
   if (address) event.respondWith(answer(request, address));
-  if (request.mode === 'navigate') event.waitUntil(tidy(resultingClientId));
 });
 
 /** The address under which an own file is kept; nothing for what isn't ours. */
@@ -64,8 +64,10 @@ async function kept(address) {
 const others = async () =>
   (await caches.keys()).filter((name) => name.startsWith(own) && name !== own + version);
 
-/** Forgets other versions, once no page can run them any more and none is on its way. */
-async function tidy(newcomer) {
+/** Takes charge of all pages, and forgets other versions where none is on its way and no page but a
+    new one is open. */
+async function take(newcomer) {
+  await clients.claim();
   const names = await others();
   if (!names.length || registration.installing || registration.waiting) return;
   const open = await clients.matchAll({ type: 'window', includeUncontrolled: true });

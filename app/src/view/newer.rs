@@ -42,12 +42,12 @@ pub fn NewerBox() -> impl IntoView {
                             {notices::SAVE_YARD}
                         </button>
                     </Show>
-                    <button type="button" data-testid="reload" on:click=reload>
+                    <button type="button" data-testid="reload-now" on:click=reload>
                         {label}
                     </button>
                     <button
                         type="button"
-                        data-testid="later"
+                        data-testid="reload-later"
                         on:click=move |_| {
                             loses.set(false);
                             offline.offered.set(false);
