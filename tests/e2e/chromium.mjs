@@ -42,14 +42,17 @@ export const tellViolations = (context) =>
   });
 
 /**
- * What pages of `context` ask a server for from now on. What the service worker answers isn't, and
- * what the worker itself asks for the driver doesn't tell: its script, and the files of its list.
+ * What pages of `context` ask a server for from now on. What the service worker answers isn't asked
+ * for, nor is a page by whoever opens it; and what the worker itself asks for, its script and the
+ * files of its list, the driver doesn't tell.
  */
 export function strayRequests(context) {
   const stray = [];
   context.on('response', (response) => {
     const isServed = /^https?:/.test(response.url());
-    if (isServed && !response.fromServiceWorker()) stray.push(`asked for: ${response.url()}`);
+    const request = response.request();
+    const isOpened = request.isNavigationRequest() && !request.frame().parentFrame();
+    if (isServed && !isOpened && !response.fromServiceWorker()) stray.push(`asked for: ${response.url()}`);
   });
   return stray;
 }

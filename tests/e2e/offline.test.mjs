@@ -90,7 +90,12 @@ const update = (page) =>
     return ended;
   });
 
-const rows = (page) => page.part('whole').getByRole('row').nth(1);
+/** Opens the whole yard, and waits until the page's own worker has reckoned it. */
+const reckon = async (page) => {
+  await page.openView('grid');
+  await page.tab.locator('[data-testid="grid-progress"][data-done="true"]').waitFor({ state: 'attached' });
+  assert.equal(page.tab.workers().length, 1);
+};
 
 hosted('after one visit the page opens without any host, with its worker', {}, async (its, open) => {
   const page = await open();
@@ -99,8 +104,7 @@ hosted('after one visit the page opens without any host, with its worker', {}, a
   await its.close();
   await reload(page);
   assert.equal(page.link(), link);
-  await page.openView('grid');
-  await rows(page).waitFor();
+  await reckon(page);
   const again = await open('index.html?from=elsewhere');
   assert.ok(await again.part('answer').isVisible());
   await assertAccessible(page);
@@ -151,8 +155,7 @@ hosted('two tabs go over to a next version when each says so, with nothing lost 
 
   // The other tab still runs the version before, and starts what it needs of it.
   assert.equal(await one.part('newer').count(), 0);
-  await one.openView('grid');
-  await rows(one).waitFor();
+  await reckon(one);
   await assertWhollyOf(one, dist);
   await reload(one);
   await assertWhollyOf(one, next);
