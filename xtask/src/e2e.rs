@@ -55,19 +55,20 @@ fn node(
     arguments: &[&str],
     more: Option<(&str, &Path)>,
 ) -> Result<()> {
-    let server = Server::bind(0, &host.dist())?;
+    let dist = host.dist();
+    let server = Server::bind(0, &dist, &finish::everywhere(&dist)?)?;
     let url = server.url()?;
     server.serve_in_background();
 
     let sh = &host.sh;
     let yard = large_yard(host)?;
     let next = host.scratch().join("next");
-    finish::successor(&host.root, &host.dist(), &next)?;
+    finish::successor(&host.root, &dist, &next)?;
     let _in_folder = sh.push_dir(host.root.join("tests").join("e2e"));
     cmd!(sh, "node {arguments...}")
         .env("FAREND_URL", &url)
         .env("FAREND_SUB_FOLDER", SUB_FOLDER)
-        .env("FAREND_DIST", host.dist())
+        .env("FAREND_DIST", &dist)
         .env("FAREND_NEXT", &next)
         .env("FAREND_SHOTS", host.root.join("target").join("shots"))
         .env("FAREND_LARGE_YARD", &yard)

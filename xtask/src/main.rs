@@ -9,11 +9,13 @@ mod host;
 mod limited;
 mod page;
 mod pins;
+mod program;
 mod reference;
 mod server;
 mod setup;
 mod size;
 mod steps;
+mod wasm_opt;
 
 use std::process::ExitCode;
 

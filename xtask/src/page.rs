@@ -1,4 +1,4 @@
-//! The release page: built by Trunk, finished here.
+//! The release page: laid out by Trunk, its program divided and all of it finished here.
 
 use std::path::PathBuf;
 
@@ -7,6 +7,7 @@ use xshell::cmd;
 
 use crate::finish::finish;
 use crate::host::Host;
+use crate::program;
 use crate::setup::WasmToolchain;
 
 pub fn build(host: &Host, toolchain: WasmToolchain) -> Result<PathBuf> {
@@ -18,6 +19,7 @@ pub fn build(host: &Host, toolchain: WasmToolchain) -> Result<PathBuf> {
         .env_remove("NO_COLOR");
     toolchain.choose(build).run()?;
     let dist = host.dist();
+    program::divide(host, &dist)?;
     finish(&host.root, &dist)?;
     Ok(dist)
 }

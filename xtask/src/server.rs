@@ -11,7 +11,7 @@ use axum::http::{HeaderName, HeaderValue, header};
 use tower_http::services::ServeDir;
 use tower_http::set_header::SetResponseHeaderLayer;
 
-use crate::finish;
+use crate::finish::Header;
 
 /// A second address of the same files: proves that the page works from any folder of a host, and
 /// from one that sends nothing but files.
@@ -26,13 +26,14 @@ pub struct Server {
 }
 
 impl Server {
-    /// Listens on `port`, or on the next free one; on any free one if it is 0.
-    pub fn bind(port: u16, dist: &Path) -> Result<Self> {
+    /// Listens on `port`, or on the next free one; on any free one if it is 0. Files are sent with
+    /// `headers`.
+    pub fn bind(port: u16, dist: &Path, headers: &[Header]) -> Result<Self> {
         let listener = bind_from(port)?;
         listener.set_nonblocking(true)?;
         Ok(Self {
             listener,
-            pages: pages(dist)?,
+            pages: pages(dist, headers)?,
         })
     }
 
@@ -81,10 +82,10 @@ fn bind_from(port: u16) -> Result<TcpListener> {
 }
 
 /// The files twice: with what a careful host sends beside them, and in a folder with nothing of it.
-fn pages(dist: &Path) -> Result<Router> {
+fn pages(dist: &Path, headers: &[Header]) -> Result<Router> {
     let files = || ServeDir::new(dist);
     let mut careful = Router::new().fallback_service(files());
-    for (name, value) in finish::everywhere(dist)? {
+    for (name, value) in headers {
         careful = careful.layer(always(name.parse()?, value.parse()?));
     }
     Ok(Router::new()
@@ -122,10 +123,8 @@ mod tests {
         let dist = sh.create_temp_dir().unwrap();
         let write = |name: &str, text: &str| sh.write_file(dist.path().join(name), text).unwrap();
         write("page.wasm", "module");
-        let policy = "default-src 'none'; connect-src 'self' https:";
-        let page = format!("<meta http-equiv=\"Content-Security-Policy\" content=\"{policy}\">");
-        write("index.html", &page);
-        let server = Server::bind(0, dist.path()).unwrap();
+        let policy = ("Content-Security-Policy", "default-src 'none'".to_owned());
+        let server = Server::bind(0, dist.path(), &[policy]).unwrap();
         let address = server.listener.local_addr().unwrap();
         server.serve_in_background();
 
@@ -141,7 +140,7 @@ mod tests {
             );
             assert!(answer.contains("cache-control: no-store"), "{answer}");
             assert!(answer.ends_with("module"), "{answer}");
-            let policy = "content-security-policy: default-src 'none'; connect-src 'self'\r\n";
+            let policy = "content-security-policy: default-src 'none'\r\n";
             assert_eq!(answer.contains(policy), path == "/page.wasm", "{answer}");
         }
     }

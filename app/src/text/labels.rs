@@ -42,6 +42,8 @@ pub const SAVE_SVG: &str = "Picture, sharp at any size (SVG)";
 pub const SAVE_PNG: &str = "Picture for slides and mail (PNG)";
 pub const SAVE_COMPARISON: &str = "This comparison, to open again (JSON)";
 pub const CLOSE: &str = "Close";
+pub const NOT_LOADED: &str = "This part of the page couldn’t be loaded. Is the network there?";
+pub const TRY_AGAIN: &str = "Try again";
 
 pub const ROUTES_HEADING: &str = "Six routes, one engine";
 pub const ARRIVES: &str = "arrives at the rotor";

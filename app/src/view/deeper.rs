@@ -19,7 +19,7 @@ const MOST_FIGURES: usize = 8;
 
 /// The parts, each folded.
 #[component]
-pub fn Deeper(heat: Memo<Option<Heat>>) -> impl IntoView {
+pub fn Deeper() -> impl IntoView {
     view! {
         <section class="deeper">
             <h2>{labels::DEEPER_HEADING}</h2>
@@ -27,7 +27,7 @@ pub fn Deeper(heat: Memo<Option<Heat>>) -> impl IntoView {
                 <Work />
             </Fold>
             <Fold name="heat" title=labels::HEAT>
-                <HeatOfOil heat=heat />
+                <HeatOfOil />
             </Fold>
             <Fold name="influences" title=labels::INFLUENCES>
                 <Influences />
@@ -40,8 +40,9 @@ pub fn Deeper(heat: Memo<Option<Heat>>) -> impl IntoView {
 }
 
 #[component]
-fn HeatOfOil(heat: Memo<Option<Heat>>) -> impl IntoView {
+fn HeatOfOil() -> impl IntoView {
     let model = Model::of_page();
+    let heat = Memo::new(move |_| model.heat());
     move || {
         let units = model.units.get();
         let missing = || {

@@ -1,8 +1,9 @@
 //! Name, yard, units, and what can be done with files and links.
 
 use super::opening;
+use super::parts::{self, Later};
 use super::radio::radio;
-use super::save::{SaveMenu, hand_over};
+use super::save::hand_over;
 use crate::browser;
 use crate::model::Model;
 use crate::text::labels;
@@ -40,11 +41,15 @@ pub fn Header() -> impl IntoView {
             <details class="menu" data-testid="menu">
                 <summary id=MENU>{labels::MENU}</summary>
                 <div class="tools">
-                    <OpenFile />
-                    <CopyLink id="copy-link" label=labels::COPY_LINK />
+                    <Later load=parts::file_tools />
                 </div>
             </details>
-            <SaveMenu />
+            <details class="menu" data-testid="save-menu">
+                <summary>{labels::SAVE}</summary>
+                <div class="tools">
+                    <Later load=parts::save_tools />
+                </div>
+            </details>
             <Views />
             <p class="yard" data-testid="yard-name">
                 {yard_name}
@@ -99,6 +104,15 @@ fn UnitSwitch() -> impl IntoView {
             {choice(UnitSystem::Metric, labels::METRIC, "units-metric")}
             {choice(UnitSystem::Us, labels::US, "units-us")}
         </fieldset>
+    }
+}
+
+/// What can be done with files and the link.
+#[component]
+pub fn FileTools() -> impl IntoView {
+    view! {
+        <OpenFile />
+        <CopyLink id="copy-link" label=labels::COPY_LINK />
     }
 }
 

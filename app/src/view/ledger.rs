@@ -1,5 +1,6 @@
 //! The open route's ledger: what each stage took, lost and passed on, and how that comes about.
 
+use super::drawing::Drawing;
 use super::formula::formula;
 use crate::model::Model;
 use crate::number;
@@ -17,8 +18,9 @@ use leptos::prelude::*;
 
 /// The ledger of the open route.
 #[component]
-pub fn LedgerView(heat: Memo<Option<Heat>>) -> impl IntoView {
+pub fn LedgerView() -> impl IntoView {
     let model = Model::of_page();
+    let heat = Memo::new(move |_| model.heat());
     let heading = move || {
         format!(
             "{}: {}",
@@ -52,6 +54,7 @@ pub fn LedgerView(heat: Memo<Option<Heat>>) -> impl IntoView {
     view! {
         <section class="ledger" data-testid="ledger">
             <h2>{heading}</h2>
+            <Drawing />
             <div class="unfolds">
                 <Unfold what=labels::FORMULAS open=formulas />
                 <Unfold what=labels::SOURCES open=sources />

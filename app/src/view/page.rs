@@ -4,31 +4,18 @@ use super::answer::Answer;
 use super::bars::Bars;
 use super::cautions::Cautions;
 use super::choices::Choices;
-use super::deciding::Deciding;
-use super::deeper::Deeper;
-use super::foot::Foot;
-use super::grid::GridView;
 use super::header::Header;
-use super::keeping::KeepingBox;
-use super::ledger::LedgerView;
-use super::newer::NewerBox;
-use super::notice::NoticeBox;
-use super::opening::DropHint;
-use super::practice::PracticeView;
-use super::table_in::TableIn;
-use super::take_home::TakeHome;
-use super::what_if::WhatIf;
-use super::yard::YardView;
+use super::parts::{self, Later};
+use crate::browser;
 use crate::model::Model;
 use crate::model::grid::GridModel;
+use crate::model::once::Once;
 use crate::model::practice::PracticeModel;
 use crate::model::yard::name;
 use crate::offline::Offline;
 use crate::storage::Keeper;
 use crate::text::yard as text;
-use crate::{browser, link};
 use farend_core::state::View;
-use farend_core::thermal::Heat;
 use farend_core::yard::edit::Whose;
 use farend_core::yard::list::List;
 use leptos::prelude::*;
@@ -41,33 +28,34 @@ pub fn Page() -> impl IntoView {
     provide_context(model);
     provide_context(keeper);
     provide_context(Offline::follow());
-    provide_context(GridModel::new(model));
-    let practice = PracticeModel::new(model);
+    provide_context(Once::<GridModel>::new());
+    let practice = Once::<PracticeModel>::new();
     provide_context(practice);
-    link::follow(model);
-    keeper.follow(model);
+    let is_large = move || practice.get().is_some_and(PracticeModel::is_large);
+    parts::load_all();
     view! {
-        <DropHint />
-        <TakeHome />
-        <div class:covered=move || model.taking_home.get() || practice.is_large()>
+        <Later load=parts::following />
+        <Later load=parts::drop_hint />
+        <Later load=parts::take_home />
+        <div class:covered=move || model.taking_home.get() || is_large()>
             <Header />
         </div>
         <main class="page" class:covered=move || model.taking_home.get()>
-            <KeepingBox />
-            <NoticeBox />
-            <TableIn />
+            <Later load=parts::keeping />
+            <Later load=parts::notice />
+            <Later load=parts::table_in />
             {move || match model.view.get() {
                 View::Pair => view! { <Pair /> }.into_any(),
-                View::Grid => view! { <GridView /> }.into_any(),
-                View::Yard => view! { <YardView /> }.into_any(),
-                View::Practice => view! { <PracticeView /> }.into_any(),
+                View::Grid => view! { <Later load=parts::grid /> }.into_any(),
+                View::Yard => view! { <Later load=parts::yard /> }.into_any(),
+                View::Practice => view! { <Later load=parts::practice /> }.into_any(),
             }}
         </main>
-        <div class:covered=move || model.taking_home.get() || practice.is_large()>
-            <Foot />
+        <div class:covered=move || model.taking_home.get() || is_large()>
+            <Later load=parts::foot />
         </div>
-        <div class="newer-place" class:covered=move || practice.is_large()>
-            <NewerBox />
+        <div class="newer-place" class:covered=is_large>
+            <Later load=parts::newer />
         </div>
     }
 }
@@ -76,13 +64,11 @@ pub fn Page() -> impl IntoView {
 #[component]
 fn Pair() -> impl IntoView {
     let model = Model::of_page();
-    // The ledger and its unfolded part show the same.
-    let heat = Memo::new(move |_| model.heat());
     view! {
         <Choices />
         <Nothing />
         <Show when=move || model.comparison.read().is_some()>
-            <Compared heat=heat />
+            <Compared />
         </Show>
     }
 }
@@ -124,16 +110,16 @@ fn Nothing() -> impl IntoView {
 
 /// All that is told of a machine and an implement that can be compared.
 #[component]
-fn Compared(heat: Memo<Option<Heat>>) -> impl IntoView {
+fn Compared() -> impl IntoView {
     view! {
         <Answer />
         <div class="columns">
             <Bars />
-            <WhatIf />
-            <LedgerView heat=heat />
+            <Later load=parts::what_if />
+            <Later load=parts::ledger />
         </div>
-        <Deciding />
-        <Deeper heat=heat />
+        <Later load=parts::deciding />
+        <Later load=parts::deeper />
         <Cautions />
     }
 }

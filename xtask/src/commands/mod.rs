@@ -30,7 +30,7 @@ flows in Chromium against the release page, size";
 
 pub fn run(host: &Host, port: u16) -> Result<()> {
     let dist = timed(|steps| build_page(host, steps))?;
-    let server = Server::bind(port, &dist)?;
+    let server = Server::bind(port, &dist, &finish::everywhere(&dist)?)?;
     println!("\nFarend is served at {}  (Ctrl-C ends it)", server.url()?);
     server.serve()
 }

@@ -19,8 +19,11 @@ const FOR_GOOD: &str = "public, max-age=31536000, immutable";
 /// Names that don't: asked about each time.
 const ASK: &str = "no-cache";
 
+/// The name of what is sent beside a file, and what it says.
+pub type Header = (&'static str, String);
+
 /// What every file is sent with.
-pub fn everywhere(dist: &Path) -> Result<Vec<(&'static str, String)>> {
+pub fn everywhere(dist: &Path) -> Result<Vec<Header>> {
     let page = fs::read_to_string(dist.join(PAGE))?;
     let policy = html::meta(&page, "http-equiv", POLICY).context("no policy in index.html")?;
     Ok(vec![

@@ -16,7 +16,7 @@ use std::path::Path;
 use anyhow::Result;
 
 pub use files::{first_visit, parts};
-pub use headers::everywhere;
+pub use headers::{Header, everywhere};
 pub use pack::{brotli, pack};
 pub use successor::successor;
 
