@@ -5,7 +5,7 @@ use std::path::Path;
 
 use anyhow::{Result, bail};
 
-use crate::finish::{brotli, first_visit, parts};
+use crate::finish::{brotli, first_view, parts};
 
 /// The most that a first visit may load, in bytes after brotli.
 const GOAL: usize = 150_000;
@@ -14,7 +14,7 @@ struct Weight {
     name: String,
     raw: usize,
     brotli: usize,
-    /// Whether a first visit waits for it.
+    /// Whether the first view waits for it.
     first: bool,
 }
 
@@ -34,7 +34,7 @@ pub fn report(dist: &Path, must_meet_goal: bool) -> Result<()> {
     let first = || weights.iter().filter(|weight| weight.first);
     let raw: usize = first().map(|weight| weight.raw).sum();
     let brotli: usize = first().map(|weight| weight.brotli).sum();
-    println!("{raw:>9} {brotli:>9}  on a first visit");
+    println!("{raw:>9} {brotli:>9}  until the first view stands");
 
     let share = brotli * 100 / GOAL;
     if brotli <= GOAL {
@@ -56,15 +56,7 @@ pub fn report(dist: &Path, must_meet_goal: bool) -> Result<()> {
 }
 
 fn weigh(dist: &Path) -> Result<Vec<Weight>> {
-    let first = first_visit(dist)?;
-    let mut names = parts(dist)?;
-    names.extend(
-        first
-            .iter()
-            .filter(|it| !names.contains(it))
-            .cloned()
-            .collect::<Vec<_>>(),
-    );
+    let first = first_view(dist)?;
     let weigh = |name: String| {
         let content = fs::read(dist.join(&name))?;
         Ok(Weight {
@@ -74,5 +66,5 @@ fn weigh(dist: &Path) -> Result<Vec<Weight>> {
             name,
         })
     };
-    names.into_iter().map(weigh).collect()
+    parts(dist)?.into_iter().map(weigh).collect()
 }

@@ -41,43 +41,13 @@ pub fn parts(dist: &Path) -> Result<Vec<String>> {
     Ok(all)
 }
 
-/// What a first visit loads: the page, what it names, and what those name as modules at their heads.
-pub fn first_visit(dist: &Path) -> Result<Vec<String>> {
-    let parts = parts(dist)?;
-    let mut found = vec![PAGE.to_owned(), WORKER.to_owned()];
-    let mut next = 0;
-    while let Some(name) = found.get(next).cloned() {
-        next += 1;
-        let text = match ends_with(&name, "html") || ends_with(&name, "js") {
-            true if name != WORKER => fs::read_to_string(dist.join(&name))?,
-            _ => continue,
-        };
-        for part in &parts {
-            let file = part.rsplit('/').next().unwrap_or(part);
-            let named = match name.as_str() {
-                PAGE => text.contains(file),
-                _ => imports(&text).any(|import| import.ends_with(file)),
-            };
-            if named && !found.contains(part) {
-                found.push(part.clone());
-            }
-        }
-    }
-    found.sort();
-    Ok(found)
-}
-
-/// What a module imports before it runs.
-fn imports(module: &str) -> impl Iterator<Item = &str> {
-    let statement = |line: &str| line.starts_with("import ") || line.starts_with("export ");
-    module
-        .lines()
-        .filter(move |line| statement(line))
-        .filter_map(|line| {
-            let line = line.trim_end().trim_end_matches(';');
-            let quote = line.chars().last().filter(|it| matches!(it, '"' | '\''))?;
-            line.trim_end_matches(quote).rsplit(quote).next()
-        })
+/// What is loaded until the first view stands: the page and what it names. The service worker
+/// comes after it, and what it lists then is there already, or belongs to later views.
+pub fn first_view(dist: &Path) -> Result<Vec<String>> {
+    let page = fs::read_to_string(dist.join(PAGE))?;
+    let mut parts = parts(dist)?;
+    parts.retain(|name| name == PAGE || page.contains(name.as_str()));
+    Ok(parts)
 }
 
 /// Whether a name changes with the content: eight hexadecimal digits or more, set off.
@@ -115,23 +85,18 @@ mod tests {
     }
 
     #[test]
-    fn a_first_visit_loads_what_is_named_and_imported_but_not_what_comes_later() {
+    fn a_first_view_loads_what_the_page_names() {
         let sh = xshell::Shell::new().unwrap();
         let dist = sh.create_temp_dir().unwrap();
         let dist = dist.path();
         let write = |name: &str, text: &str| sh.write_file(dist.join(name), text).unwrap();
-        write("index.html", "<script src=\"./a-11111111.js\"></script>");
-        write(
-            "a-11111111.js",
-            "import { b } from './b-22222222.js';\nfetch('later-33333333.wasm');\n",
-        );
-        write("b-22222222.js", "");
+        write(PAGE, "<script src=\"./a-11111111.js\"></script>");
+        write("a-11111111.js", "fetch('later-33333333.wasm')");
         write("later-33333333.wasm", "");
-        write("sw.js", "import 'later-33333333.wasm'");
-        let found = first_visit(dist).unwrap();
-        assert_eq!(
-            found,
-            ["a-11111111.js", "b-22222222.js", "index.html", "sw.js"]
-        );
+        write("for-others.js", "");
+        write(WORKER, "");
+        assert_eq!(first_view(dist).unwrap(), ["a-11111111.js", PAGE]);
+        let all = ["a-11111111.js", PAGE, "later-33333333.wasm"];
+        assert_eq!(parts(dist).unwrap(), all);
     }
 }

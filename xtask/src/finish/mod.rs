@@ -15,7 +15,7 @@ use std::path::Path;
 
 use anyhow::Result;
 
-pub use files::{first_visit, parts};
+pub use files::{first_view, parts};
 pub use headers::{Header, everywhere};
 pub use pack::{brotli, pack};
 pub use successor::successor;

@@ -66,13 +66,13 @@ mod tests {
         let (root, dist) = (root.path(), root.path().join("dist"));
         let page = "<meta name=\"page-version\" content=\"\">";
         sh.write_file(dist.join(PAGE), page).unwrap();
-        sh.write_file(dist.join("a.css"), "style").unwrap();
+        sh.write_file(dist.join("a-00000000.css"), "style").unwrap();
         sh.write_file(worker::source(root), "worker").unwrap();
         let first = stamp(root, &dist).unwrap();
         assert_eq!(stamp(root, &dist).unwrap(), first);
         assert!(sh.read_file(dist.join(PAGE)).unwrap().contains(&first));
 
-        sh.write_file(dist.join("a.css"), "stylf").unwrap();
+        sh.write_file(dist.join("a-00000000.css"), "stylf").unwrap();
         let second = stamp(root, &dist).unwrap();
         assert_ne!(second, first);
         sh.write_file(worker::source(root), "Worker").unwrap();
