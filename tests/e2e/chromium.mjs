@@ -48,11 +48,14 @@ export const tellViolations = (context) =>
  */
 export function strayRequests(context) {
   const stray = [];
-  context.on('response', (response) => {
-    const isServed = /^https?:/.test(response.url());
-    const request = response.request();
+  const asked = new Set();
+  context.on('request', (request) => {
     const isOpened = request.isNavigationRequest() && !request.frame().parentFrame();
-    if (isServed && !isOpened && !response.fromServiceWorker()) stray.push(`asked for: ${response.url()}`);
+    if (/^https?:/.test(request.url()) && !isOpened) asked.add(request);
+  });
+  context.on('response', (response) => {
+    const isStray = asked.has(response.request()) && !response.fromServiceWorker();
+    if (isStray) stray.push(`asked for: ${response.url()}`);
   });
   return stray;
 }

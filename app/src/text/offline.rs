@@ -3,8 +3,7 @@
 use super::labels;
 use crate::offline::PageKept;
 
-pub const NEWER: &str =
-    "A new version of this page is ready. What you have chosen and changed stays.";
+pub const NEWER: &str = "A new version of this page is ready. Nothing reloads before you say so.";
 pub const LOSES: &str = "This browser doesn't keep your changes to the yard: reloading would lose \
     them. Save the yard as a file first, and open it again afterwards.";
 pub const RELOAD: &str = "Reload now";
