@@ -13,6 +13,7 @@ mod server;
 mod setup;
 mod size;
 mod steps;
+mod texts;
 
 use std::process::ExitCode;
 

@@ -11,10 +11,8 @@
 use crate::{Language, Message, Piece, Texts};
 use std::fmt::Write;
 
-/// The first argument; the others follow.
+/// The first argument; the others follow, up to the space.
 pub const ARGUMENT: char = '\u{10}';
-/// The most arguments of a message.
-pub const MOST_ARGUMENTS: usize = 16;
 /// Before forms by a count.
 pub const FORMS: char = '\u{1}';
 /// Before a form's key.

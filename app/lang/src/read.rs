@@ -14,6 +14,9 @@ use walkdir::WalkDir;
 /// Plural categories of the world's languages, by Unicode's rules.
 const CATEGORIES: [&str; 6] = ["zero", "one", "two", "few", "many", "other"];
 
+/// So many arguments a packed message has marks for.
+const MOST_ARGUMENTS: usize = 16;
+
 pub fn languages(folder: &Path) -> Result<Vec<Language>, Vec<Fault>> {
     let mut subjects: BTreeMap<String, BTreeMap<String, Vec<Message>>> = BTreeMap::new();
     let mut faults = Vec::new();
@@ -116,6 +119,17 @@ pub fn messages(text: &str) -> Result<Vec<Message>, Vec<String>> {
             _ => {}
         }
     }
+    for message in &messages {
+        if message.arguments().len() > MOST_ARGUMENTS {
+            faults.push(format!(
+                "`{}`: at most {MOST_ARGUMENTS} arguments are packed",
+                message.name
+            ));
+        }
+        if message.pieces.iter().any(holds_control) {
+            faults.push(format!("`{}`: it holds a control character", message.name));
+        }
+    }
     let ill_named = messages.iter().filter(|it| !is_well_named(&it.name));
     let ill_named: Vec<_> = ill_named
         .map(|it| {
@@ -131,6 +145,15 @@ pub fn messages(text: &str) -> Result<Vec<Message>, Vec<String>> {
         Ok(messages)
     } else {
         Err(faults)
+    }
+}
+
+/// Whether words hold what marks something else in a packed message.
+fn holds_control(piece: &Piece) -> bool {
+    match piece {
+        Piece::Words(words) => words.contains(|it: char| it < ' '),
+        Piece::Argument(_) => false,
+        Piece::Forms { forms, .. } => forms.iter().any(|(_, said)| said.iter().any(holds_control)),
     }
 }
 
@@ -270,6 +293,7 @@ mod tests {
             ("a = { $b ->\n  *[one] x\n   [other] y\n }\n", "*[other]"),
             ("a-b = x\na = y\n    .b = z\n", "`a.b` is there twice"),
             ("aB = x\n", "`aB`: small letters"),
+            ("a = x{ \"\\u0010\" }y\n", "`a`: it holds a control"),
             ("a = x\nb =\nc = z\n", "line 2"),
         ] {
             let faults = messages(text).unwrap_err();

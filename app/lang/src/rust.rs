@@ -4,6 +4,7 @@
 //! `name(argument) -> String`. Where there are more, they are given by name, in a type of the message's
 //! own: `Needs { brings: "…", needs: "…" }.said()`.
 
+use crate::packed::{ARGUMENT, END, FORM, FORMS, Packed, SAID};
 use crate::{Kind, Message, Texts};
 use std::fmt::Write;
 
@@ -20,6 +21,49 @@ pub fn functions(texts: &Texts) -> String {
         root.put(subject, code);
     }
     root.code("super", 0)
+}
+
+/// The marks of packed messages, by their names.
+pub fn marks() -> String {
+    let named = [
+        ("ARGUMENT", ARGUMENT),
+        ("FORMS", FORMS),
+        ("FORM", FORM),
+        ("SAID", SAID),
+        ("END", END),
+    ];
+    let each = named.map(|(name, mark)| format!("const {name}: char = {mark:?};\n"));
+    each.concat()
+}
+
+/// `LANGUAGES`, the pseudo-language last, to be included where the type `Language` is.
+pub fn languages(texts: &Texts) -> String {
+    let pseudo = crate::pseudo::of(texts.source());
+    let all: Vec<_> = texts.languages.iter().chain([&pseudo]).collect();
+    let each = all.iter().map(|it| {
+        let [tag, name, locale, lists] = [&it.tag, &it.name, &it.locale, &it.lists];
+        format!(
+            "Language {{ tag: {tag:?}, name: {name:?}, locale: {locale:?}, lists: {lists:?} }}, "
+        )
+    });
+    let each: String = each.collect();
+    format!(
+        "pub static LANGUAGES: [Language; {}] = [{each}];\n",
+        all.len()
+    )
+}
+
+/// `BUILT_IN`: what the files hold that lie beside the code by their tags, in the same order.
+pub fn built_in(packed: &Packed) -> String {
+    let each = packed
+        .files
+        .iter()
+        .map(|(tag, _)| format!("include_str!(\"{tag}.txt\"), "));
+    let each: String = each.collect();
+    format!(
+        "pub static BUILT_IN: [&str; {}] = [{each}];\n",
+        packed.files.len()
+    )
 }
 
 /// Modules within modules, as files lie within folders.

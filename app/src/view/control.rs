@@ -147,7 +147,7 @@ pub fn ControlRow(control: Control) -> impl IntoView {
                 <button
                     type="button"
                     data-testid="less"
-                    aria-label=format!("{}: {name}", labels::LESS)
+                    aria-label=format!("{}: {name}", labels::less())
                     on:click=move |_| push(-1.0)
                 >
                     "−"
@@ -166,7 +166,7 @@ pub fn ControlRow(control: Control) -> impl IntoView {
                 <button
                     type="button"
                     data-testid="more"
-                    aria-label=format!("{}: {name}", labels::MORE)
+                    aria-label=format!("{}: {name}", labels::more())
                     on:click=move |_| push(1.0)
                 >
                     "+"
@@ -181,14 +181,14 @@ pub fn ControlRow(control: Control) -> impl IntoView {
                     fallback=move || {
                         view! {
                             <button type="button" data-testid="back" on:click=back>
-                                {labels::BACK_TO_OWN}
+                                {labels::back_to_own()}
                                 " "
                                 {own}
                             </button>
                         }
                     }
                 >
-                    {labels::OWN}
+                    {labels::own()}
                     " "
                     {own}
                 </Show>

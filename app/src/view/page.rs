@@ -9,6 +9,7 @@ use super::deeper::Deeper;
 use super::grid::GridView;
 use super::header::Header;
 use super::keeping::KeepingBox;
+use super::language::focus_choice;
 use super::ledger::LedgerView;
 use super::notice::NoticeBox;
 use super::opening::DropHint;
@@ -17,6 +18,7 @@ use super::table_in::TableIn;
 use super::take_home::TakeHome;
 use super::what_if::WhatIf;
 use super::yard::YardView;
+use crate::language::Speech;
 use crate::model::Model;
 use crate::model::grid::GridModel;
 use crate::model::practice::PracticeModel;
@@ -33,6 +35,8 @@ use leptos::prelude::*;
 /// The page, with the state that its address holds.
 #[component]
 pub fn Page() -> impl IntoView {
+    let speech = Speech::start();
+    provide_context(speech);
     let (yard, keeper) = Keeper::start();
     let model = Model::new(yard, &browser::fragment());
     provide_context(model);
@@ -42,6 +46,24 @@ pub fn Page() -> impl IntoView {
     provide_context(practice);
     link::follow(model);
     keeper.follow(model);
+    Effect::new(move |before: Option<()>| {
+        speech.language.track();
+        if before.is_some() {
+            focus_choice();
+        }
+    });
+    // Nothing of what was chosen is lost when all words are said anew: it's all in what was provided.
+    move || {
+        speech.language.track();
+        view! { <Parts /> }
+    }
+}
+
+/// All parts of the page, in the language that is spoken.
+#[component]
+fn Parts() -> impl IntoView {
+    let model = Model::of_page();
+    let practice: PracticeModel = expect_context();
     view! {
         <DropHint />
         <TakeHome />
