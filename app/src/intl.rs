@@ -87,7 +87,7 @@ mod in_browser {
     /// All of a list: "a, b and c".
     pub fn list(items: &[impl AsRef<str>]) -> String {
         let locale = Array::of1(&language::spoken().lists.into());
-        let items = items.iter().map(|it| JsValue::from(it.as_ref()));
+        let items: Array = items.iter().map(|it| JsValue::from(it.as_ref())).collect();
         Intl::ListFormat::new(&locale, &Object::new())
             .format(&items)
             .into()

@@ -60,9 +60,9 @@ fn digits(quantity: Quantity, value: f64) -> usize {
 
 /// A quantity with its unit: "36.0 kW".
 pub fn shown(quantity: Quantity, units: UnitSystem) -> String {
-    let (value, unit) = quantity.shown_in(units);
+    let (value, _) = quantity.shown_in(units);
     let number = fixed(value, digits(quantity, value));
-    let unit = self::unit(unit);
+    let unit = unit(quantity, units);
     if unit.is_empty() {
         number
     } else {
@@ -74,8 +74,9 @@ pub fn shown(quantity: Quantity, units: UnitSystem) -> String {
     }
 }
 
-/// A unit as the language has it. Symbols are the same everywhere, but for those that are words.
-pub fn unit(symbol: &'static str) -> &'static str {
+/// A quantity's unit as the language has it. Symbols are the same everywhere, words aren't.
+pub fn unit(quantity: Quantity, units: UnitSystem) -> &'static str {
+    let (_, symbol) = quantity.shown_in(units);
     match symbol {
         "rpm" => say::rpm(),
         "tons" => say::tons(),

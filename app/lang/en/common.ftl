@@ -6,3 +6,5 @@ cases = { $count ->
 }
 # Between clauses of one sentence.
 between-clauses = ;{ " " }
+# A thing and what is said of it, or what is done with it: "Less: Engine speed".
+named = { $name }: { $what }

@@ -5,3 +5,4 @@ cases = { $count ->
    *[other] { $count } casos
 }
 between-clauses = ;{ " " }
+named = { $name }: { $what }

@@ -1,6 +1,6 @@
 ### No native speaker has read this yet.
 
-contrast = Por { $route } llegan solo { $power }, el { $part } de la potencia del motor; { $best } entrega { $times } veces más.
+contrast = Por { $route } llegan solo { $power }, el { $part } de la potencia del motor; { $best } entrega { $times } veces esa potencia.
 
 bars = De los { $engine } del motor, al rotor llegan: { $routes }. El trabajo pide { $need }.
 bars-no-fit = { $route }: no acopla

@@ -5,3 +5,4 @@ cases = { $count ->
    *[other] { $count } cas
 }
 between-clauses = { " ; " }
+named = { $name } : { $what }

@@ -11,6 +11,9 @@ pub fn of(source: &Language) -> Language {
     pseudo.tag = TAG.to_owned();
     pseudo.name = "Pseudo".to_owned();
     for message in pseudo.subjects.values_mut().flatten() {
+        if message.pieces.is_empty() || message.pieces == [Piece::Words(String::new())] {
+            continue;
+        }
         message.pieces.iter_mut().for_each(lengthen);
         message.pieces.insert(0, Piece::Words("[".to_owned()));
         message.pieces.push(Piece::Words("]".to_owned()));

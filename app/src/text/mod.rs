@@ -35,6 +35,11 @@ pub fn clauses(each: &[String]) -> String {
     format!("{}.", capital(&each.join(common::between_clauses())))
 }
 
+/// A thing and what is said of it: "Less: Engine speed".
+pub fn named(name: &str, what: &str) -> String {
+    common::Named { name, what }.said()
+}
+
 /// With its first letter small, unless it begins with an abbreviation.
 pub fn small(text: &str) -> String {
     let mut letters = text.chars();

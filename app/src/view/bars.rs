@@ -207,16 +207,15 @@ fn whisker(low: f64, high: f64, half: f64) -> impl IntoView {
 /// What the need line and the end of the bars stand for, above them.
 #[component]
 fn Ends(scale: Memo<Option<Power>>) -> impl IntoView {
-    /// Beyond this part of the width a label is set to end at its line.
-    const RIGHT_HALF: f64 = 0.5;
     let model = Model::of_page();
-    let label = move |power: Power, y: &'static str, class: &'static str, text: String| {
+    let label = move |power: Power, class: &'static str, text: String| {
         let part = scale.get().map_or(0.0, |scale| power / scale);
-        let anchor = if part > RIGHT_HALF { "end" } else { "start" };
+        // As far along the label as its line is along the bars: so it always has room.
+        let back = format!("translateX(-{})", across(part));
         view! {
-            <text class=class x=across(part) y=y text-anchor=anchor>
+            <span class=class style:left=across(part) style:transform=back>
                 {text}
-            </text>
+            </span>
         }
     };
     let labels = move || {
@@ -225,17 +224,13 @@ fn Ends(scale: Memo<Option<Power>>) -> impl IntoView {
         let shown = |power| number::power(power, model.units.get());
         let (engine, need) = (all.budget.net.likely, all.need.likely);
         Some(view! {
-            {label(engine, "30%", "engine-end", sentences::engine_end(&shown(engine)))}
-            {label(need, "80%", "need-end", sentences::need_end(&shown(need)))}
+            {label(engine, "engine-end", sentences::engine_end(&shown(engine)))}
+            {label(need, "need-end", sentences::need_end(&shown(need)))}
         })
     };
     view! {
         <div class="row ends" aria-hidden="true">
-            <span class="picture">
-                <svg class="ends-picture" focusable="false">
-                    {labels}
-                </svg>
-            </span>
+            <span class="picture">{labels}</span>
         </div>
     }
 }

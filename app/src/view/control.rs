@@ -2,7 +2,7 @@
 
 use crate::model::Model;
 use crate::number;
-use crate::text::{labels, sentences};
+use crate::text::{labels, named, sentences};
 use farend_core::control::{Control, Range};
 use farend_core::units::{Quantity, UnitSystem};
 use leptos::prelude::*;
@@ -140,14 +140,14 @@ pub fn ControlRow(control: Control) -> impl IntoView {
                     on:change=type_in
                 />
                 <span class="unit">
-                    {move || range.read().map(|range| range.now.shown_in(model.units.get()).1)}
+                    {move || range.read().map(|range| number::unit(range.now, model.units.get()))}
                 </span>
             </label>
             <div class="slide">
                 <button
                     type="button"
                     data-testid="less"
-                    aria-label=format!("{}: {name}", labels::less())
+                    aria-label=named(labels::less(), name)
                     on:click=move |_| push(-1.0)
                 >
                     "−"
@@ -166,7 +166,7 @@ pub fn ControlRow(control: Control) -> impl IntoView {
                 <button
                     type="button"
                     data-testid="more"
-                    aria-label=format!("{}: {name}", labels::more())
+                    aria-label=named(labels::more(), name)
                     on:click=move |_| push(1.0)
                 >
                     "+"

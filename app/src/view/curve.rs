@@ -228,7 +228,7 @@ fn plot<'a>(
         .y_labels(5)
         .x_label_formatter(&|value| number::fixed(*value, 0))
         .y_label_formatter(&|value| number::fixed(*value, 0))
-        .x_desc(picture.range.now.shown_in(units).1)
+        .x_desc(number::unit(picture.range.now, units))
         .y_desc(Quantity::Power(Power::ZERO).shown_in(units).1)
         .axis_desc_style(type_face)
         .draw()?;

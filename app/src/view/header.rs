@@ -37,8 +37,10 @@ pub fn Header() -> impl IntoView {
                     <p>{labels::purpose()}</p>
                 </Show>
             </div>
-            <UnitSwitch />
-            <LanguageChoice />
+            <div class="reader">
+                <UnitSwitch />
+                <LanguageChoice />
+            </div>
             <details class="menu" data-testid="menu">
                 <summary id=MENU>{labels::menu()}</summary>
                 <div class="tools">

@@ -43,8 +43,8 @@ fn JobEntry(job: Memo<Option<Amount>>, measures: Memo<Option<Vec<Measure>>>) -> 
     let model = Model::of_page();
     let refused = RwSignal::new(None::<String>);
     let shown = move || {
-        let (number, unit) = Quantity::Amount(job.get()?).shown_in(model.units.get());
-        Some((number, unit))
+        let (amount, units) = (Quantity::Amount(job.get()?), model.units.get());
+        Some((amount.shown_in(units).0, number::unit(amount, units)))
     };
     let type_in = move |event| {
         let text = event_target_value(&event);
