@@ -174,6 +174,32 @@ mod tests {
     }
 
     #[test]
+    fn what_is_said_follows_the_language() {
+        let speak = |tag: &str| {
+            let all = LANGUAGES.iter().zip(BUILT_IN);
+            let (language, text) = all.into_iter().find(|(it, _)| it.tag == tag).unwrap();
+            take(Spoken::of(language, text.to_owned()));
+        };
+        let told = |tag| {
+            speak(tag);
+            let range = crate::number::between("27", "30 kW");
+            (labels::machine(), range, crate::text::case_word(2))
+        };
+        assert_eq!(
+            told("es"),
+            ("Máquina", "27\u{a0}a\u{a0}30 kW".into(), "2 casos".into())
+        );
+        assert_eq!(
+            told("fr"),
+            ("Machine", "27\u{a0}à\u{a0}30 kW".into(), "2 cas".into())
+        );
+        assert_eq!(
+            told("en"),
+            ("Machine", "27\u{a0}to\u{a0}30 kW".into(), "2 cases".into())
+        );
+    }
+
+    #[test]
     fn every_language_has_as_many_messages_as_english() {
         let counts = LANGUAGES.iter().zip(BUILT_IN);
         let counts = counts.map(|(it, text)| Spoken::of(it, text.to_owned()).messages.len());
