@@ -6,12 +6,15 @@
 mod browser;
 mod figure;
 mod grid_work;
+mod intl;
+mod language;
 mod lettering;
 mod link;
 mod model;
 mod number;
 mod rest;
 mod segments;
+mod start_script;
 mod storage;
 mod tables;
 mod text;
