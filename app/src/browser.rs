@@ -9,9 +9,9 @@ use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    Blob, BlobPropertyBag, CanvasRenderingContext2d, Element, File, HtmlAnchorElement,
-    HtmlCanvasElement, HtmlElement, HtmlImageElement, HtmlScriptElement, Storage, Url, Worker,
-    WorkerOptions, WorkerType, XmlSerializer,
+    Blob, BlobPropertyBag, CanvasRenderingContext2d, CustomEvent, Element, Event, File,
+    HtmlAnchorElement, HtmlCanvasElement, HtmlElement, HtmlImageElement, HtmlScriptElement,
+    Storage, Url, Worker, WorkerOptions, WorkerType, XmlSerializer,
 };
 
 fn window() -> Option<web_sys::Window> {
@@ -250,20 +250,38 @@ pub fn is_framed() -> bool {
     })
 }
 
+/// The build that the page is of. `None` where it was built without finishing.
+pub fn build() -> Option<String> {
+    meta("page-version").filter(|build| !build.is_empty())
+}
+
+/// What a tag in the page's head says under a name.
+fn meta(name: &str) -> Option<String> {
+    let selector = format!("meta[name=\"{name}\"]");
+    let found = window()?.document()?.query_selector(&selector).ok()??;
+    found.get_attribute("content")
+}
+
+/// Tells a script beside the program something.
+pub fn announce(event: &str) {
+    if let (Some(window), Ok(event)) = (window(), Event::new(event)) {
+        // Nobody prevents it.
+        let _ = window.dispatch_event(&event);
+    }
+}
+
+/// The word that a script beside the program tells with an event.
+pub fn detail(event: &Event) -> Option<String> {
+    event.dyn_ref::<CustomEvent>()?.detail().as_string()
+}
+
 /// The program again, as a worker. `None` where the browser refuses.
 pub fn worker() -> Option<Worker> {
     let document = window()?.document()?;
-    let meta = |name: &str| {
-        let selector = format!("meta[name=\"{name}\"]");
-        let found = document.query_selector(&selector).ok()??;
-        let address = found.get_attribute("content")?;
-        let base = document.base_uri().ok()??;
-        Some(Url::new_with_base(&address, &base).ok()?.href())
-    };
     let script = document.get_element_by_id("start")?;
     let script: HtmlScriptElement = script.dyn_into().ok()?;
     let address = Url::new(&script.src()).ok()?;
-    for name in ["page-code", "page-wasm"] {
+    for name in ["page-code", "page-wasm", "page-sum"] {
         address.search_params().append(name, &meta(name)?);
     }
     let options = WorkerOptions::new();

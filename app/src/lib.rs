@@ -12,6 +12,7 @@ mod lettering;
 mod link;
 mod model;
 mod number;
+mod offline;
 mod rest;
 mod segments;
 mod start_script;

@@ -102,6 +102,13 @@ impl Keeper {
         });
     }
 
+    /// Keeps the yard at once. False where its changes last only as long as this page.
+    pub fn keep_now(self, model: Model) -> bool {
+        self.keep(model);
+        let own = self.own(model);
+        own.is_none() || self.known.with_value(|known| *known == own)
+    }
+
     /// Keeps the yard as it is now, where that is allowed and new.
     fn keep(self, model: Model) {
         if matches!(

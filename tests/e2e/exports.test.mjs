@@ -288,13 +288,10 @@ flow('where the browser makes no pixels, the page points to the SVG', {}, async 
 flow('in a frame that keeps files back the page says where it can be saved', {}, async ({ tab }) => {
   // A tab of its own: the browser's complaint about the frame is no fault of the page.
   const host = await tab.context().newPage();
-  await host.goto(pageUrl);
-  await host.evaluate((address) => {
-    const frame = document.createElement('iframe');
-    frame.sandbox = 'allow-scripts allow-same-origin';
-    frame.src = address;
-    document.body.replaceChildren(frame);
-  }, pageUrl);
+  const around = new URL('around.html', pageUrl).href;
+  const frame = `<iframe sandbox="allow-scripts allow-same-origin" src="${pageUrl}"></iframe>`;
+  await host.route(around, (route) => route.fulfill({ contentType: 'text/html', body: frame }));
+  await host.goto(around);
   const framed = new FarendPage(host.frameLocator('iframe'));
   await framed.part('save-menu').locator('summary').click();
   await framed.part('save-routes').click();

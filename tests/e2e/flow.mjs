@@ -1,9 +1,11 @@
-// A flow is a test with a fresh browser profile; it fails on any fault of the page, asked for or not.
+// A flow is a test with a fresh browser profile; it fails on any fault of the page, asked for or not:
+// a console message, a breach of its policy, a request after it has loaded. With FAREND_OFFLINE=1 it
+// runs without network, after one visit.
 
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
-import { launch, pageUrl, watch } from './chromium.mjs';
+import { launch, pageUrl, strayRequests, tellViolations, watch } from './chromium.mjs';
 import { FarendPage } from './page.mjs';
 
 let browser;
@@ -24,14 +26,21 @@ export function flow(name, options, body) {
     const context = await browser.newContext(contextOptions);
     // What is not there after this long, on a busy machine too, will not come.
     context.setDefaultTimeout(10_000);
+    await tellViolations(context);
     if (script) await context.addInitScript(script);
     try {
       const tab = await context.newPage();
       const faults = watch(tab);
       const page = new FarendPage(tab);
       await page.open(url);
+      await page.keptForOffline();
+      if (process.env.FAREND_OFFLINE) {
+        await context.setOffline(true);
+        await page.open(url);
+      }
+      const stray = strayRequests(context);
       await body(page);
-      assert.deepEqual(faults.filter((it) => !tolerates?.test(it)), []);
+      assert.deepEqual([...faults.filter((it) => !tolerates?.test(it)), ...stray], []);
     } finally {
       await context.close();
     }

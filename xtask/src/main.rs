@@ -4,6 +4,7 @@ mod bench;
 mod cli;
 mod commands;
 mod e2e;
+mod finish;
 mod host;
 mod limited;
 mod page;

@@ -1,10 +1,11 @@
-//! The release page: laid out by Trunk, its program divided here.
+//! The release page: laid out by Trunk, its program divided and all of it finished here.
 
 use std::path::PathBuf;
 
 use anyhow::Result;
 use xshell::cmd;
 
+use crate::finish::finish;
 use crate::host::Host;
 use crate::program;
 use crate::setup::WasmToolchain;
@@ -21,5 +22,6 @@ pub fn build(host: &Host, toolchain: WasmToolchain) -> Result<PathBuf> {
     toolchain.choose(build).run()?;
     let dist = host.dist();
     program::divide(host, &dist)?;
+    finish(&host.root, &dist)?;
     Ok(dist)
 }

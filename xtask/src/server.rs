@@ -11,7 +11,10 @@ use axum::http::{HeaderName, HeaderValue, header};
 use tower_http::services::ServeDir;
 use tower_http::set_header::SetResponseHeaderLayer;
 
-/// A second address of the same files: proves that the page works from any folder of a host.
+use crate::finish::Header;
+
+/// A second address of the same files: proves that the page works from any folder of a host, and
+/// from one that sends nothing but files.
 pub const SUB_FOLDER: &str = "/some/folder";
 
 /// Ports tried before giving up.
@@ -23,13 +26,14 @@ pub struct Server {
 }
 
 impl Server {
-    /// Listens on `port`, or on the next free one; on any free one if it is 0.
-    pub fn bind(port: u16, dist: &Path) -> Result<Self> {
+    /// Listens on `port`, or on the next free one; on any free one if it is 0. Files are sent with
+    /// `headers`.
+    pub fn bind(port: u16, dist: &Path, headers: &[Header]) -> Result<Self> {
         let listener = bind_from(port)?;
         listener.set_nonblocking(true)?;
         Ok(Self {
             listener,
-            pages: pages(dist),
+            pages: pages(dist, headers)?,
         })
     }
 
@@ -77,18 +81,25 @@ fn bind_from(port: u16) -> Result<TcpListener> {
     }
 }
 
-fn pages(dist: &Path) -> Router {
+/// The files twice: with what a careful host sends beside them, and in a folder with nothing of it.
+fn pages(dist: &Path, headers: &[Header]) -> Result<Router> {
     let files = || ServeDir::new(dist);
-    Router::new()
+    let mut careful = Router::new().fallback_service(files());
+    for (name, value) in headers {
+        careful = careful.layer(always(name.parse()?, value.parse()?));
+    }
+    Ok(Router::new()
         .nest_service(SUB_FOLDER, files())
-        .fallback_service(files())
-        // A rebuilt page must show at once, also its unhashed index.html.
-        .layer(always(header::CACHE_CONTROL, "no-store"))
-        .layer(always(header::X_CONTENT_TYPE_OPTIONS, "nosniff"))
+        .fallback_service(careful)
+        // Whoever looks for a rebuilt page gets it, also its unhashed index.html.
+        .layer(always(
+            header::CACHE_CONTROL,
+            HeaderValue::from_static("no-store"),
+        )))
 }
 
-fn always(name: HeaderName, value: &'static str) -> SetResponseHeaderLayer<HeaderValue> {
-    SetResponseHeaderLayer::overriding(name, HeaderValue::from_static(value))
+fn always(name: HeaderName, value: HeaderValue) -> SetResponseHeaderLayer<HeaderValue> {
+    SetResponseHeaderLayer::overriding(name, value)
 }
 
 #[cfg(test)]
@@ -110,9 +121,10 @@ mod tests {
     fn files_come_typed_and_uncached_at_both_addresses() {
         let sh = xshell::Shell::new().unwrap();
         let dist = sh.create_temp_dir().unwrap();
-        sh.write_file(dist.path().join("page.wasm"), "module")
-            .unwrap();
-        let server = Server::bind(0, dist.path()).unwrap();
+        let write = |name: &str, text: &str| sh.write_file(dist.path().join(name), text).unwrap();
+        write("page.wasm", "module");
+        let policy = ("Content-Security-Policy", "default-src 'none'".to_owned());
+        let server = Server::bind(0, dist.path(), &[policy]).unwrap();
         let address = server.listener.local_addr().unwrap();
         server.serve_in_background();
 
@@ -128,6 +140,8 @@ mod tests {
             );
             assert!(answer.contains("cache-control: no-store"), "{answer}");
             assert!(answer.ends_with("module"), "{answer}");
+            let policy = "content-security-policy: default-src 'none'\r\n";
+            assert_eq!(answer.contains(policy), path == "/page.wasm", "{answer}");
         }
     }
 }

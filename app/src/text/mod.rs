@@ -13,6 +13,7 @@ pub mod grid;
 pub mod labels;
 mod message;
 pub mod notices;
+pub mod offline;
 pub mod practice;
 pub mod reasons;
 pub mod say;

@@ -29,14 +29,14 @@ pub fn code(address: Option<&str>) -> impl IntoView + use<> {
             }
         }
     }
-    let width = format!("width:{}mm", f64::from(side) * MODULE_MM);
+    let width = format!("{}mm", f64::from(side) * MODULE_MM);
     view! {
         <svg
             class="code"
             data-testid="code"
             role="img"
             aria-label=sheet::CODE
-            style=width
+            style:width=width
             viewBox=format!("0 0 {side} {side}")
             shape-rendering="crispEdges"
         >

@@ -14,6 +14,7 @@ use crate::model::grid::GridModel;
 use crate::model::once::Once;
 use crate::model::practice::PracticeModel;
 use crate::model::yard::name;
+use crate::offline::Offline;
 use crate::storage::Keeper;
 use crate::text::yard as text;
 use farend_core::state::View;
@@ -30,6 +31,7 @@ pub fn Page() -> impl IntoView {
     let model = Model::new(yard, &browser::fragment());
     provide_context(model);
     provide_context(keeper);
+    provide_context(Offline::follow());
     provide_context(Once::<GridModel>::new());
     provide_context(Once::<PracticeModel>::new());
     parts::load_all();
@@ -73,6 +75,12 @@ fn Parts() -> impl IntoView {
                 View::Practice => view! { <Later load=parts::practice /> }.into_any(),
             }}
         </main>
+        <div class:covered=move || model.taking_home.get() || is_large()>
+            <Later load=parts::foot />
+        </div>
+        <div class="newer-place" class:covered=is_large>
+            <Later load=parts::newer />
+        </div>
     }
 }
 

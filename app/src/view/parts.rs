@@ -3,10 +3,12 @@
 
 use super::deciding::Deciding;
 use super::deeper::Deeper;
+use super::foot::Foot;
 use super::grid::GridView;
 use super::header::FileTools;
 use super::keeping::KeepingBox;
 use super::ledger::LedgerView;
+use super::newer::NewerBox;
 use super::notice::NoticeBox;
 use super::opening::DropHint;
 use super::practice::PracticeView;
@@ -66,9 +68,11 @@ parts! {
     drop_hint in details: Make = || DropHint().into_any();
     file_tools in details: Make = || FileTools().into_any();
     following in details: Make = || super::following::Following().into_any();
+    foot in details: Make = || Foot().into_any();
     grid in yard: Make = || GridView().into_any();
     keeping in details: Make = || KeepingBox().into_any();
     ledger in details: Make = || LedgerView().into_any();
+    newer in details: Make = || NewerBox().into_any();
     notice in details: Make = || NoticeBox().into_any();
     practice in practice: Make = || PracticeView().into_any();
     save_tools in details: Make = || SaveTools().into_any();

@@ -6,7 +6,7 @@ use super::picture::Picture;
 use super::watch;
 use crate::model::Model;
 use crate::text::cautions::{LEAD, of_route};
-use crate::text::{advice, fit, labels, sentences, sheet};
+use crate::text::{advice, fit, labels, offline, sentences, sheet};
 use crate::{browser, number};
 use farend_core::chain::Ledger;
 use farend_core::fit::{Item, Judgement};
@@ -148,7 +148,7 @@ impl Sheet {
                     <div>
                         {yard.note.clone().map(|note| view! { <p class="dealer-note">{note}</p> })}
                         {yard.invented.then(|| view! { <p><b>{sheet::INVENTED}</b></p> })}
-                        <p>{sheet::FOOT} " " {labels::version()} " " {env!("CARGO_PKG_VERSION")}</p>
+                        <p>{sheet::FOOT} " " {offline::version(browser::build().as_deref())} "."</p>
                     </div>
                 </footer>
             </article>
