@@ -6,6 +6,8 @@
 mod browser;
 mod figure;
 mod grid_work;
+mod intl;
+mod language;
 mod lettering;
 mod link;
 mod model;
@@ -13,6 +15,7 @@ mod number;
 mod offline;
 mod rest;
 mod segments;
+mod start_script;
 mod storage;
 mod tables;
 mod text;

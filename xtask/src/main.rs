@@ -15,6 +15,7 @@ mod server;
 mod setup;
 mod size;
 mod steps;
+mod texts;
 mod wasm_opt;
 
 use std::process::ExitCode;

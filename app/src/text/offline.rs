@@ -12,7 +12,7 @@ pub const LATER: &str = "Later";
 
 /// The program's version, and the build's where it has one.
 pub fn version(build: Option<&str>) -> String {
-    let version = format!("{} {}", labels::VERSION, env!("CARGO_PKG_VERSION"));
+    let version = format!("{} {}", labels::version(), env!("CARGO_PKG_VERSION"));
     match build {
         Some(build) => format!("{version} ({build})"),
         None => version,

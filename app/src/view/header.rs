@@ -1,5 +1,6 @@
 //! Name, yard, units, and what can be done with files and links.
 
+use super::language::LanguageChoice;
 use super::opening;
 use super::parts::{self, Later};
 use super::radio::radio;
@@ -34,18 +35,21 @@ pub fn Header() -> impl IntoView {
             <div class="brand">
                 <h1>{labels::TITLE}</h1>
                 <Show when=move || model.view.get() == View::Pair>
-                    <p>{labels::PURPOSE}</p>
+                    <p>{labels::purpose()}</p>
                 </Show>
             </div>
-            <UnitSwitch />
+            <div class="reader">
+                <UnitSwitch />
+                <LanguageChoice />
+            </div>
             <details class="menu" data-testid="menu">
-                <summary id=MENU>{labels::MENU}</summary>
+                <summary id=MENU>{labels::menu()}</summary>
                 <div class="tools">
                     <Later load=parts::file_tools />
                 </div>
             </details>
             <details class="menu" data-testid="save-menu">
-                <summary>{labels::SAVE}</summary>
+                <summary>{labels::save()}</summary>
                 <div class="tools">
                     <Later load=parts::save_tools />
                 </div>
@@ -54,7 +58,7 @@ pub fn Header() -> impl IntoView {
             <p class="yard" data-testid="yard-name">
                 {yard_name}
                 <Show when=move || model.yard.read().invented>
-                    <strong class="invented">{labels::INVENTED}</strong>
+                    <strong class="invented">{labels::invented()}</strong>
                 </Show>
             </p>
         </header>
@@ -80,11 +84,11 @@ fn Views() -> impl IntoView {
         }
     };
     view! {
-        <nav class="views" aria-label=labels::VIEWS>
-            {view(View::Pair, labels::VIEW_PAIR)}
-            {view(View::Grid, labels::VIEW_GRID)}
-            {view(View::Yard, labels::VIEW_YARD)}
-            {view(View::Practice, labels::VIEW_PRACTICE)}
+        <nav class="views" aria-label=labels::views()>
+            {view(View::Pair, labels::view_pair())}
+            {view(View::Grid, labels::view_grid())}
+            {view(View::Yard, labels::view_yard())}
+            {view(View::Practice, labels::view_practice())}
         </nav>
     }
 }
@@ -100,9 +104,9 @@ fn UnitSwitch() -> impl IntoView {
     };
     view! {
         <fieldset class="switch">
-            <legend class="hidden">{labels::UNITS}</legend>
-            {choice(UnitSystem::Metric, labels::METRIC, "units-metric")}
-            {choice(UnitSystem::Us, labels::US, "units-us")}
+            <legend class="hidden">{labels::units()}</legend>
+            {choice(UnitSystem::Metric, labels::metric(), "units-metric")}
+            {choice(UnitSystem::Us, labels::us(), "units-us")}
         </fieldset>
     }
 }
@@ -112,7 +116,7 @@ fn UnitSwitch() -> impl IntoView {
 pub fn FileTools() -> impl IntoView {
     view! {
         <OpenFile />
-        <CopyLink id="copy-link" label=labels::COPY_LINK />
+        <CopyLink id="copy-link" label=labels::copy_link() />
     }
 }
 
@@ -141,10 +145,10 @@ fn OpenFile() -> impl IntoView {
                 data-testid="open-file"
                 on:change=open
             />
-            <span>{labels::OPEN_FILE}</span>
+            <span>{labels::open_file()}</span>
         </label>
         <button type="button" data-testid="save-demo" on:click=save>
-            {labels::SAVE_DEMO}
+            {labels::save_demo()}
         </button>
     }
 }
@@ -191,11 +195,11 @@ pub fn CopyLink(
         <p class="copied" role="status">
             {move || match copied.get() {
                 Copied::NotTried => ().into_any(),
-                Copied::Done => labels::COPIED.into_any(),
+                Copied::Done => labels::copied().into_any(),
                 Copied::ByHand(address) => {
                     view! {
                         <label>
-                            {labels::COPY_BY_HAND}
+                            {labels::copy_by_hand()}
                             <input type="text" readonly prop:value=address />
                         </label>
                     }

@@ -5,8 +5,10 @@ use super::bars::Bars;
 use super::cautions::Cautions;
 use super::choices::Choices;
 use super::header::Header;
+use super::language::focus_choice;
 use super::parts::{self, Later};
 use crate::browser;
+use crate::language::Speech;
 use crate::model::Model;
 use crate::model::grid::GridModel;
 use crate::model::once::Once;
@@ -23,18 +25,40 @@ use leptos::prelude::*;
 /// The page, with the state that its address holds.
 #[component]
 pub fn Page() -> impl IntoView {
+    let speech = Speech::start();
+    provide_context(speech);
     let (yard, keeper) = Keeper::start();
     let model = Model::new(yard, &browser::fragment());
     provide_context(model);
     provide_context(keeper);
     provide_context(Offline::follow());
     provide_context(Once::<GridModel>::new());
-    let practice = Once::<PracticeModel>::new();
-    provide_context(practice);
-    let is_large = move || practice.get().is_some_and(PracticeModel::is_large);
+    provide_context(Once::<PracticeModel>::new());
     parts::load_all();
+    Effect::new(move |before: Option<()>| {
+        speech.language.track();
+        if before.is_some() {
+            focus_choice();
+        }
+    });
+    // Nothing of what was chosen is lost when all words are said anew: it's all in what was provided.
+    let spoken = move || {
+        speech.language.track();
+        view! { <Parts /> }
+    };
     view! {
         <Later load=parts::following />
+        {spoken}
+    }
+}
+
+/// All parts of the page, in the language that is spoken.
+#[component]
+fn Parts() -> impl IntoView {
+    let model = Model::of_page();
+    let practice: Once<PracticeModel> = expect_context();
+    let is_large = move || practice.get().is_some_and(PracticeModel::is_large);
+    view! {
         <Later load=parts::drop_hint />
         <Later load=parts::take_home />
         <div class:covered=move || model.taking_home.get() || is_large()>

@@ -116,9 +116,9 @@ pub fn Later(
         Some(Ok(make)) => make(),
         Some(Err(NotLoaded)) => view! {
             <p class="notice" role="alert">
-                {labels::NOT_LOADED}
+                {labels::not_loaded()}
                 <button type="button" on:click=move |_| fetch()>
-                    {labels::TRY_AGAIN}
+                    {labels::try_again()}
                 </button>
             </p>
         }

@@ -36,11 +36,11 @@ pub fn SaveTools() -> impl IntoView {
         }
     };
     view! {
-        {button("save-routes", labels::SAVE_ROUTES, save_routes)}
-        {button("save-ledger", labels::SAVE_LEDGER, save_ledger)}
-        {button("save-svg", labels::SAVE_SVG, save_svg)}
-        {button("save-png", labels::SAVE_PNG, save_png)}
-        {button("save-comparison", labels::SAVE_COMPARISON, save_comparison)}
+        {button("save-routes", labels::save_routes(), save_routes)}
+        {button("save-ledger", labels::save_ledger(), save_ledger)}
+        {button("save-svg", labels::save_svg(), save_svg)}
+        {button("save-png", labels::save_png(), save_png)}
+        {button("save-comparison", labels::save_comparison(), save_comparison)}
     }
 }
 

@@ -129,7 +129,7 @@ impl Sheet {
                     data-testid="sheet-picture"
                     tabindex="0"
                     role="region"
-                    aria-label=labels::ROUTES_HEADING
+                    aria-label=labels::routes_heading()
                 >
                     <Picture model=model core=true />
                 </div>
@@ -244,7 +244,7 @@ impl Sheet {
         let cautions = of_route(self.route);
         view! {
             <div class="sheet-cautions">
-                <h2>{labels::CAUTIONS_HEADING}</h2>
+                <h2>{labels::cautions_heading()}</h2>
                 <p>{LEAD}</p>
                 <ul>{cautions.map(|it| view! { <li>{it.text}</li> }).collect_view()}</ul>
             </div>
