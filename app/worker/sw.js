@@ -8,7 +8,7 @@ const own = `farend ${registration.scope} `;
 const page = registration.scope;
 const addresses = new Set(files.map(({ path }) => new URL(path, page).href));
 // Files of earlier versions, for pages that still run them. Their names go with their content.
-const earlier = /^[^/]*[-_][0-9a-f]{8,}[^/]*\.(?:css|js|wasm)$/;
+const earlier = /^(?:[^/]*[-_][0-9a-f]{8,}[^/]*\.(?:css|js|wasm)|text\/[0-9a-f]{8,}\/\w+\.txt)$/;
 
 addEventListener('install', (event) => {
   const requests = files.map(

@@ -78,7 +78,6 @@ as-in-the-yard = As in the yard
 
 ## Before a decision
 
-version = Version
 deciding-heading = Before you decide
 fit = Can it be hooked up?
 fits = What fits

@@ -75,7 +75,6 @@ as-in-the-yard = Como en el patio
 
 ## Before a decision
 
-version = Versión
 deciding-heading = Antes de decidir
 fit = ¿Se puede acoplar?
 fits = Lo que encaja

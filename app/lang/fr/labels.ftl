@@ -75,7 +75,6 @@ as-in-the-yard = Comme dans le parc
 
 ## Before a decision
 
-version = Version
 deciding-heading = Avant de décider
 fit = Peut-on l'atteler ?
 fits = Ce qui convient

@@ -25,13 +25,13 @@ pub fn NewerBox() -> impl IntoView {
         }
     };
     let label = move || match loses.get() {
-        true => text::RELOAD_ALL_THE_SAME,
-        false => text::RELOAD,
+        true => text::reload_all_the_same(),
+        false => text::reload(),
     };
     let offer = move || {
         view! {
             <div class="newer" data-testid="newer">
-                <p>{move || if loses.get() { text::LOSES } else { text::NEWER }}</p>
+                <p>{move || if loses.get() { text::loses() } else { text::newer() }}</p>
                 <div class="tools">
                     <Show when=move || loses.get()>
                         <button
@@ -53,7 +53,7 @@ pub fn NewerBox() -> impl IntoView {
                             offline.offered.set(false);
                         }
                     >
-                        {text::LATER}
+                        {text::later()}
                     </button>
                 </div>
             </div>

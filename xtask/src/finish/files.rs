@@ -35,18 +35,21 @@ pub fn all(dist: &Path) -> Result<Vec<String>> {
 pub fn parts(dist: &Path) -> Result<Vec<String>> {
     let mut all = all(dist)?;
     all.retain(|name| {
-        let runs = ["css", "js", "wasm"].iter().any(|it| ends_with(name, it));
+        let runs = ["css", "js", "txt", "wasm"]
+            .iter()
+            .any(|it| ends_with(name, it));
         name == PAGE || name == MANIFEST || (runs && is_hashed(name))
     });
     Ok(all)
 }
 
-/// What is loaded until the first view stands: the page and what it names. The service worker
-/// comes after it, and what it lists then is there already, or belongs to later views.
+/// What is loaded until the first view stands: the page, what it names, and the texts of one language.
+/// The service worker comes after it, and what it lists then is there already, or belongs to later views.
 pub fn first_view(dist: &Path) -> Result<Vec<String>> {
     let page = fs::read_to_string(dist.join(PAGE))?;
     let mut parts = parts(dist)?;
-    parts.retain(|name| name == PAGE || page.contains(name.as_str()));
+    let is_first = |name: &str| name == PAGE || page.contains(name) || name.ends_with("/en.txt");
+    parts.retain(|name| is_first(name));
     Ok(parts)
 }
 
@@ -93,10 +96,19 @@ mod tests {
         write(PAGE, "<script src=\"./a-11111111.js\"></script>");
         write("a-11111111.js", "fetch('later-33333333.wasm')");
         write("later-33333333.wasm", "");
+        write("text/44444444/en.txt", "");
+        write("text/44444444/fr.txt", "");
         write("for-others.js", "");
         write(WORKER, "");
-        assert_eq!(first_view(dist).unwrap(), ["a-11111111.js", PAGE]);
-        let all = ["a-11111111.js", PAGE, "later-33333333.wasm"];
+        let first = ["a-11111111.js", PAGE, "text/44444444/en.txt"];
+        assert_eq!(first_view(dist).unwrap(), first);
+        let all = [
+            "a-11111111.js",
+            PAGE,
+            "later-33333333.wasm",
+            "text/44444444/en.txt",
+            "text/44444444/fr.txt",
+        ];
         assert_eq!(parts(dist).unwrap(), all);
     }
 }
