@@ -120,10 +120,18 @@ pub fn power(power: Power, units: UnitSystem) -> String {
 
 /// Today's date in a style of the browser's formatter: "Nov 25, 2026" is medium.
 pub fn today(style: &str) -> String {
+    dated(&Date::new_0(), style)
+}
+
+/// The date of a time as headers of the web write it, in such a style.
+pub fn day(written: &str, style: &str) -> String {
+    dated(&Date::new(&written.into()), style)
+}
+
+fn dated(date: &Date, style: &str) -> String {
     let options = Object::new();
     let _ = Reflect::set(&options, &"dateStyle".into(), &style.into());
-    let text = Date::new_0().to_locale_date_string(LOCALE, &options);
-    text.into()
+    date.to_locale_date_string(LOCALE, &options).into()
 }
 
 /// A number as an input field wants it.

@@ -6,6 +6,7 @@ pub mod cautions;
 pub mod claims;
 pub mod columns;
 pub mod cost;
+pub mod embed;
 pub mod fields;
 pub mod fit;
 pub mod grid;

@@ -1,9 +1,11 @@
 //! Name, yard, units, and what can be done with files and links.
 
+use super::copy_box::CopyBox;
 use super::opening;
 use super::radio::radio;
 use super::save::{SaveMenu, hand_over};
 use crate::browser;
+use crate::embed::part::Part;
 use crate::model::Model;
 use crate::text::labels;
 use farend_core::state::{State, View};
@@ -17,7 +19,8 @@ use web_sys::HtmlInputElement;
 /// Identifier of what opens the menu of files.
 pub const MENU: &str = "menu";
 
-/// The head of the page.
+/// The head of the page, as far as the host lets it. The yard's name is always there, and so is the
+/// page's for those who listen.
 #[component]
 pub fn Header() -> impl IntoView {
     let model = Model::of_page();
@@ -30,21 +33,27 @@ pub fn Header() -> impl IntoView {
     };
     view! {
         <header class="head">
-            <div class="brand">
+            <div class="brand" class:hidden=move || !model.shows(Part::Header)>
                 <h1>{labels::TITLE}</h1>
                 <Show when=move || model.view.get() == View::Pair>
                     <p>{labels::PURPOSE}</p>
                 </Show>
             </div>
-            <UnitSwitch />
-            <details class="menu" data-testid="menu">
-                <summary id=MENU>{labels::MENU}</summary>
-                <div class="tools">
-                    <OpenFile />
-                    <CopyLink id="copy-link" label=labels::COPY_LINK />
-                </div>
-            </details>
-            <SaveMenu />
+            <Show when=move || model.shows(Part::Units)>
+                <UnitSwitch />
+            </Show>
+            <Show when=move || model.shows(Part::Files)>
+                <details class="menu" data-testid="menu">
+                    <summary id=MENU>{labels::MENU}</summary>
+                    <div class="tools">
+                        <OpenFile />
+                        <CopyLink id="copy-link" label=labels::COPY_LINK />
+                    </div>
+                </details>
+            </Show>
+            <Show when=move || model.shows(Part::Save)>
+                <SaveMenu />
+            </Show>
             <Views />
             <p class="yard" data-testid="yard-name">
                 {yard_name}
@@ -56,32 +65,39 @@ pub fn Header() -> impl IntoView {
     }
 }
 
-/// The views of what is chosen.
+/// The views of what is chosen, where there are several.
 #[component]
 fn Views() -> impl IntoView {
     let model = Model::of_page();
+    let others = [Part::Grid, Part::Editor, Part::Practice];
+    if !others.into_iter().any(|part| model.shows(part)) {
+        return None;
+    }
     let view = move |view: View, name: &'static str| {
+        let shown = Part::of_view(view).is_none_or(|part| model.shows(part));
         let current = move || (model.view.get() == view).then_some("page");
         let go = move |_| model.state.update(|state| state.view = view);
-        view! {
-            <button
-                type="button"
-                data-testid=format!("view-{}", view.word())
-                aria-current=current
-                on:click=go
-            >
-                {name}
-            </button>
-        }
+        shown.then(|| {
+            view! {
+                <button
+                    type="button"
+                    data-testid=format!("view-{}", view.word())
+                    aria-current=current
+                    on:click=go
+                >
+                    {name}
+                </button>
+            }
+        })
     };
-    view! {
+    Some(view! {
         <nav class="views" aria-label=labels::VIEWS>
             {view(View::Pair, labels::VIEW_PAIR)}
             {view(View::Grid, labels::VIEW_GRID)}
             {view(View::Yard, labels::VIEW_YARD)}
             {view(View::Practice, labels::VIEW_PRACTICE)}
         </nav>
-    }
+    })
 }
 
 #[component]
@@ -116,7 +132,12 @@ fn OpenFile() -> impl IntoView {
         opening::open(model, input.files(), move || input.set_value(""));
     };
     let save = move |_| {
-        hand_over(model, labels::DEMO_FILE, browser::blob(DEMO, browser::JSON));
+        hand_over(
+            model,
+            labels::DEMO_FILE,
+            Some(DEMO.to_owned()),
+            browser::JSON,
+        );
     };
     view! {
         <label class="button">
@@ -180,10 +201,12 @@ pub fn CopyLink(
                 Copied::Done => labels::COPIED.into_any(),
                 Copied::ByHand(address) => {
                     view! {
-                        <label>
-                            {labels::COPY_BY_HAND}
-                            <input type="text" readonly prop:value=address />
-                        </label>
+                        <CopyBox
+                            id="link-by-hand"
+                            label=labels::COPY_BY_HAND
+                            text=address
+                            at_once=true
+                        />
                     }
                         .into_any()
                 }

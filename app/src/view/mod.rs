@@ -2,6 +2,7 @@
 
 mod answer;
 mod bars;
+mod begin;
 mod beside;
 mod cautions;
 mod choices;
@@ -9,13 +10,16 @@ mod choose;
 mod claims;
 mod code;
 mod control;
+mod copy_box;
 mod cost;
 mod curve;
 mod deciding;
 mod deeper;
+mod elsewhere;
 mod entry;
 mod fit;
 mod fold;
+mod for_host;
 mod formula;
 mod grid;
 mod header;
