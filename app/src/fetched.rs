@@ -55,11 +55,13 @@ pub async fn text(
     if let Ok(timer) = timer {
         timer.clear();
     }
-    // Whatever has come by now is enough.
-    abort.abort();
-    read.map_err(|failure| match late.get() {
-        true => Failure::TooSlow,
-        false => failure,
+    read.map_err(|failure| {
+        // Whatever has come by now is enough.
+        abort.abort();
+        match late.get() {
+            true => Failure::TooSlow,
+            false => failure,
+        }
     })
 }
 

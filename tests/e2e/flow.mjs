@@ -13,26 +13,31 @@ before(async () => {
 after(() => browser?.close());
 
 /**
- * Runs `body` with the page opened and ready.
- * `options` go to the browser context; `options.url` opens another address than the usual one, and
- * `options.before` is run in each page before anything of it.
+ * Runs `body` with a tab of a fresh profile, and with all that goes wrong in it.
+ * `options` go to the browser context; `options.before` is run in each page before anything of it.
  */
-export function flow(name, options, body) {
+export function inTab(name, options, body) {
   test(name, async () => {
-    const { url = pageUrl, before: script, ...contextOptions } = options;
+    const { before: script, ...contextOptions } = options;
     const context = await browser.newContext(contextOptions);
     // What is not there after this long, on a busy machine too, will not come.
     context.setDefaultTimeout(10_000);
     if (script) await context.addInitScript(script);
     try {
       const tab = await context.newPage();
-      const faults = watch(tab);
-      const page = new FarendPage(tab);
-      await page.open(url);
-      await body(page);
-      assert.deepEqual(faults, []);
+      await body(tab, watch(tab));
     } finally {
       await context.close();
     }
+  });
+}
+
+/** Runs `body` with the page opened and ready; `options.url` is another address than the usual one. */
+export function flow(name, { url = pageUrl, ...options }, body) {
+  inTab(name, options, async (tab, faults) => {
+    const page = new FarendPage(tab);
+    await page.open(url);
+    await body(page);
+    assert.deepEqual(faults, []);
   });
 }

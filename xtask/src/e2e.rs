@@ -46,7 +46,7 @@ fn node(
     arguments: &[&str],
     spreadsheet: Option<&Path>,
 ) -> Result<()> {
-    let server = Server::bind(0, &host.dist())?;
+    let server = Server::bind(0, &host.dist())?.with_example(&host.example());
     let url = server.url()?;
     server.serve_in_background();
 

@@ -14,6 +14,9 @@ use tower_http::set_header::SetResponseHeaderLayer;
 /// A second address of the same files: proves that the page works from any folder of a host.
 pub const SUB_FOLDER: &str = "/some/folder";
 
+/// The address of the example of a dealer's page.
+const EXAMPLE: &str = "/example-dealer";
+
 /// Ports tried before giving up.
 const TRIES: u16 = 50;
 
@@ -33,6 +36,12 @@ impl Server {
         })
     }
 
+    /// Serves the example of a dealer's page beside the page.
+    pub fn with_example(mut self, folder: &Path) -> Self {
+        self.pages = self.pages.nest_service(EXAMPLE, ServeDir::new(folder));
+        self
+    }
+
     pub fn url(&self) -> Result<String> {
         Ok(format!("http://{}/", self.listener.local_addr()?))
     }
@@ -44,7 +53,7 @@ impl Server {
             .build()?
             .block_on(async {
                 let listener = tokio::net::TcpListener::from_std(self.listener)?;
-                axum::serve(listener, self.pages).await
+                axum::serve(listener, with_headers(self.pages)).await
             })?;
         Ok(())
     }
@@ -82,9 +91,15 @@ fn pages(dist: &Path) -> Router {
     Router::new()
         .nest_service(SUB_FOLDER, files())
         .fallback_service(files())
+}
+
+fn with_headers(pages: Router) -> Router {
+    pages
         // A rebuilt page must show at once, also its unhashed index.html.
         .layer(always(header::CACHE_CONTROL, "no-store"))
         .layer(always(header::X_CONTENT_TYPE_OPTIONS, "nosniff"))
+        // A frame without an origin of its own asks for the page's files as a stranger.
+        .layer(always(header::ACCESS_CONTROL_ALLOW_ORIGIN, "*"))
 }
 
 fn always(name: HeaderName, value: &'static str) -> SetResponseHeaderLayer<HeaderValue> {
@@ -107,16 +122,22 @@ mod tests {
     }
 
     #[test]
-    fn files_come_typed_and_uncached_at_both_addresses() {
+    fn files_come_typed_uncached_and_shared_at_every_address() {
         let sh = xshell::Shell::new().unwrap();
         let dist = sh.create_temp_dir().unwrap();
         sh.write_file(dist.path().join("page.wasm"), "module")
             .unwrap();
-        let server = Server::bind(0, dist.path()).unwrap();
+        let server = Server::bind(0, dist.path())
+            .unwrap()
+            .with_example(dist.path());
         let address = server.listener.local_addr().unwrap();
         server.serve_in_background();
 
-        for path in ["/page.wasm", "/some/folder/page.wasm"] {
+        for path in [
+            "/page.wasm",
+            "/some/folder/page.wasm",
+            "/example-dealer/page.wasm",
+        ] {
             let mut stream = TcpStream::connect(address).unwrap();
             write!(stream, "GET {path} HTTP/1.0\r\n\r\n").unwrap();
             let mut answer = String::new();
@@ -127,6 +148,10 @@ mod tests {
                 "{answer}"
             );
             assert!(answer.contains("cache-control: no-store"), "{answer}");
+            assert!(
+                answer.contains("access-control-allow-origin: *"),
+                "{answer}"
+            );
             assert!(answer.ends_with("module"), "{answer}");
         }
     }

@@ -205,7 +205,7 @@ mod tests {
     /// Each is readable with the page's own colours, and the two aren't with each other.
     #[test]
     fn colours_are_held_against_each_other() {
-        let grey = (Colour::AccentGround, [0xc0; 3]);
+        let grey = (Colour::AccentGround, [0xd8; 3]);
         let accent = (Colour::Accent, [0x76, 0x66, 0x40]);
         assert!(unreadable(&wanted(&[grey]), ours).is_none());
         assert!(unreadable(&wanted(&[accent]), ours).is_none());

@@ -1,6 +1,6 @@
 //! A box with a text to copy by hand, for where the clipboard is closed.
 
-use leptos::html::Textarea;
+use crate::browser;
 use leptos::prelude::*;
 
 /// The box. Its text is selected as soon as it has the focus, which it takes at once where the user
@@ -13,18 +13,14 @@ pub fn CopyBox(
     #[prop(default = 1)] lines: u32,
     #[prop(optional)] at_once: bool,
 ) -> impl IntoView {
-    let node = NodeRef::<Textarea>::new();
-    Effect::new(move |_| {
-        if let Some(area) = node.get().filter(|_| at_once) {
-            // One that can't take it leaves it where it is.
-            let _ = area.focus();
-        }
-    });
+    if at_once {
+        browser::focus(id);
+    }
     view! {
         <label class="copy-box">
             {label}
             <textarea
-                node_ref=node
+                id=id
                 readonly
                 rows=lines
                 data-testid=id
