@@ -33,6 +33,7 @@ const SETTINGS = [
 
 /** What Chromium says by itself of what a frame keeps back. */
 const COMPLAINTS = {
+  clipboard: /The Clipboard API has been blocked/,
   files: /Download is disallowed/,
   printing: /Ignored call to 'print\(\)'/,
   tabs: /Blocked opening/,
