@@ -80,6 +80,33 @@ pub fn replace_fragment(fragment: &str) {
     }
 }
 
+/// Puts a word of the query in the page's address, where the address has one to replace.
+pub fn replace_query(name: &str, word: &str) {
+    let replaced = || {
+        let window = window()?;
+        let address = Url::new(&window.location().href().ok()?).ok()?;
+        address.search_params().get(name)?;
+        address.search_params().set(name, word);
+        let history = window.history().ok()?;
+        history
+            .replace_state_with_url(&JsValue::NULL, "", Some(&address.href()))
+            .ok()
+    };
+    // A frame that may not change its address keeps it.
+    let _ = replaced();
+}
+
+/// Says in which language the document is, and what it is called.
+pub fn name_document(locale: &str, title: &str) {
+    if let Some(document) = window().and_then(|window| window.document()) {
+        document.set_title(title);
+        if let Some(root) = document.document_element() {
+            // The name of the attribute is sound.
+            let _ = root.set_attribute("lang", locale);
+        }
+    }
+}
+
 /// Pixels of the page's own type size.
 pub fn rem() -> f64 {
     let size = || {

@@ -9,12 +9,15 @@ mod far_yard;
 mod fetched;
 mod figure;
 mod grid_work;
+mod intl;
+mod language;
 mod lettering;
 mod link;
 mod model;
 mod number;
 mod rest;
 mod segments;
+mod start_script;
 mod storage;
 mod tables;
 mod text;
@@ -23,7 +26,16 @@ mod worker;
 
 pub use model::Model;
 pub use view::page::Page;
-pub use worker::serve;
+
+/// Answers a page for which this program works as a worker.
+pub fn serve() {
+    wasm_bindgen_futures::spawn_local(async {
+        // A page that hears nothing does the work itself.
+        if let Ok(serve) = view::parts::serving().await {
+            serve();
+        }
+    });
+}
 
 /// Puts the page in the document, in place of what stood there while it loaded.
 pub fn start() {

@@ -2,6 +2,7 @@
 
 pub mod grid;
 mod money;
+pub mod once;
 mod opening;
 pub mod practice;
 pub mod table;

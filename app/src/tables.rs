@@ -82,14 +82,17 @@ pub fn grid(model: Model, grid: GridModel) -> Table {
         let kind = |kind: Option<&'static str>, header| text(header, kind);
         let machine_kind = grid.machine_kind(row).map(words::machine_kind);
         let implement_kind = grid.implement_kind(column).map(words::implement_kind);
-        let standing = cell.map_or(labels::NO_FIT, |cell| labels::standing(cell.standing));
+        let standing = cell.map_or(labels::no_fit(), |cell| labels::standing(cell.standing));
         Some(vec![
-            text(labels::MACHINE, Some(grid.machine_name(row))),
+            text(labels::machine(), Some(grid.machine_name(row))),
             kind(machine_kind, words::MACHINE_KIND),
-            text(labels::IMPLEMENT, Some(grid.implement_name(column))),
+            text(labels::implement(), Some(grid.implement_name(column))),
             kind(implement_kind, words::IMPLEMENT_KIND),
-            text(labels::STANDING, Some(standing)),
-            text(labels::ROUTE, shown.map(|(route, _)| labels::route(route))),
+            text(labels::standing_heading(), Some(standing)),
+            text(
+                labels::route_heading(),
+                shown.map(|(route, _)| labels::route(route)),
+            ),
             number(words::RATIO, "", cell.map(|cell| cell.ratio)),
             power(
                 words::DELIVERED,
@@ -122,12 +125,12 @@ fn route(saved: Saved<'_>, surveyed: &Surveyed) -> Vec<Under> {
         Outcome::NoFit(reasons) => sentences::no_fit(reasons, units),
         Outcome::Runs(run) => sentences::verdict(&run.verdict),
     });
-    let standing = run.map_or(labels::NO_FIT, |run| labels::standing(run.verdict.likely));
+    let standing = run.map_or(labels::no_fit(), |run| labels::standing(run.verdict.likely));
     let net = saved.comparison.budget.net.likely;
     let kit = run.and_then(|run| saved.yard.kit(&run.kit));
     let mut row = vec![
-        text(labels::ROUTE, Some(labels::route(surveyed.route))),
-        text(labels::STANDING, Some(standing)),
+        text(labels::route_heading(), Some(labels::route(surveyed.route))),
+        text(labels::standing_heading(), Some(standing)),
         text(columns::WHY, why),
     ];
     row.extend(powers(
@@ -148,7 +151,7 @@ fn route(saved: Saved<'_>, surveyed: &Surveyed) -> Vec<Under> {
             (run.map(|run| run.rotor), AngularSpeed::ZERO),
             units,
         ),
-        text(labels::HELD_BY, run.map(|run| labels::limit(run.limit))),
+        text(labels::held_by(), run.map(|run| labels::limit(run.limit))),
         text(columns::KIT, kit.map(|kit| kit.name.as_str())),
         text(columns::SEAT, running.map(|it| advice::seat(it.seat))),
         minutes(columns::HOOK_UP, running.map(|it| it.hookup)),
@@ -230,7 +233,7 @@ pub fn ledger(saved: Saved<'_>) -> Option<Table> {
     let ledger = &saved.comparison.route(saved.state.route)?.run()?.ledger;
     let first = ledger.passages.first().map(|passage| passage.takes);
     let mut rows = vec![stage(
-        labels::ENGINE,
+        labels::engine(),
         [ledger.available, ledger.left_in_engine(), ledger.taken()].map(Some),
         [None, first],
         units,
@@ -246,7 +249,7 @@ pub fn ledger(saved: Saved<'_>) -> Option<Table> {
     let end = ledger.delivered();
     let arrives = Some(end.map_or(Power::ZERO, |drive| drive.power));
     rows.push(stage(
-        labels::ROTOR,
+        labels::rotor(),
         [arrives, None, None],
         [end, None],
         units,
@@ -261,10 +264,10 @@ fn stage(
     units: UnitSystem,
 ) -> Vec<Under> {
     let mut row = vec![
-        text(labels::STAGE, Some(name)),
-        power(labels::TAKES, takes, units),
-        power(labels::LOSES, loses, units),
-        power(labels::PASSES_ON, passes_on, units),
+        text(labels::stage_heading(), Some(name)),
+        power(labels::takes(), takes, units),
+        power(labels::loses(), loses, units),
+        power(labels::passes_on(), passes_on, units),
     ];
     for (headers, drive) in [(columns::TAKES, from), (columns::PASSES_ON, to)] {
         row.extend(carried(headers, drive, units));

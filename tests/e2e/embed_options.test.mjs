@@ -129,7 +129,7 @@ framed('everything that is wrong is told at once, at the foot, and the page work
   query: {
     machine: 'rowing-boat',
     units: 'imperial',
-    language: 'tlh',
+    lang: 'tlh',
     currency: 'dollars',
     show: 'choices,routes,prices',
     accent: 'url(x)',
@@ -140,7 +140,7 @@ framed('everything that is wrong is told at once, at the foot, and the page work
 }, async (page, tab, faults) => {
   const told = await complaints(page);
   const names = told.map((it) => it.split(' ')[0]).sort();
-  assert.deepEqual(names, ['accent', 'currency', 'language', 'machin', 'machine', 'origin', 'show', 'units', 'yard']);
+  assert.deepEqual(names, ['accent', 'currency', 'lang', 'machin', 'machine', 'origin', 'show', 'units', 'yard']);
   assert.match(await page.text('for-host'), /9 options can't be used/);
   assert.equal(await page.part('notice').count(), 0);
   await page.choose('heron-68', 'tiller-150');

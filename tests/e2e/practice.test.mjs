@@ -133,7 +133,7 @@ flow('the first step of an example is left to the learner, and shown when asked 
   }
   await practising.find('sheet', 703);
   assert.equal(await practising.help(), 'first_blank');
-  const first = page.part('example').locator('.steps li').first();
+  const first = page.part('example').locator('.worked-steps li').first();
   assert.match(await first.innerText(), /yours/);
   await page.part('show-first').click();
   await page.part('show-first').waitFor({ state: 'detached' });

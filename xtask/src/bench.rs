@@ -1,18 +1,17 @@
 //! Times of the calculation: native, in the browser, and beside ports to other languages.
 
 use std::collections::BTreeMap;
-use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::Instant;
 
 use anyhow::{Context, Result};
-use serde_json::Value;
 use xshell::cmd;
 
 use crate::e2e;
 use crate::host::Host;
 use crate::server::Server;
 use crate::setup::{Browser, TARGET, WasmToolchain};
+use crate::wasm_opt;
 
 /// Microseconds that a comparison may take in the browser. Reported, never enforced: a busy machine
 /// takes longer.
@@ -51,7 +50,7 @@ fn without_page(host: &Host, yard: &Path) -> Result<[f64; 2]> {
             "cargo build --quiet --release --package farend-core --example yard --features {features}"
         )
         .run()?;
-        let program = target_folder(host)?.join("release/examples/yard");
+        let program = host.target_folder()?.join("release/examples/yard");
         let started = Instant::now();
         cmd!(sh, "{program} {yard}").ignore_stdout().run()?;
         *seconds = started.elapsed().as_secs_f64();
@@ -147,7 +146,8 @@ fn page(host: &Host, toolchain: WasmToolchain) -> Result<PathBuf> {
         "cargo build --quiet --lib --package {PACKAGE} --profile web --target {TARGET}"
     );
     toolchain.choose(build).run()?;
-    let compiled = target_folder(host)?
+    let compiled = host
+        .target_folder()?
         .join(TARGET)
         .join("web/farend_bench.wasm");
 
@@ -160,39 +160,11 @@ fn page(host: &Host, toolchain: WasmToolchain) -> Result<PathBuf> {
     )
     .run()?;
     let module = folder.join("farend_bench_bg.wasm");
-    let (level, parameters) = optimiser(host)?;
-    cmd!(sh, "wasm-opt {level} {parameters...} -o {module} {module}").run()?;
+    wasm_opt::run(host, &module)?;
     for name in ["index.html", "page.mjs", "port.mjs"] {
         sh.copy_file(host.root.join("tests/bench").join(name), &folder)?;
     }
     Ok(folder)
-}
-
-fn target_folder(host: &Host) -> Result<PathBuf> {
-    let sh = &host.sh;
-    let metadata: Value =
-        serde_json::from_str(&cmd!(sh, "cargo metadata --no-deps --format-version 1").read()?)?;
-    let folder = metadata["target_directory"].as_str();
-    Ok(folder
-        .context("cargo metadata without target_directory")?
-        .into())
-}
-
-/// The release page's own options for wasm-opt.
-fn optimiser(host: &Host) -> Result<(String, Vec<String>)> {
-    let page = fs::read_to_string(host.root.join("index.html")).context("reading index.html")?;
-    let value = |name: &str| {
-        let from = page.split_once(&format!("{name}=\""));
-        let value = from.and_then(|(_, rest)| rest.split_once('"'));
-        value
-            .map(|(value, _)| value.to_owned())
-            .with_context(|| format!("index.html has no {name}"))
-    };
-    let parameters = value("data-wasm-opt-params")?;
-    Ok((
-        format!("-O{}", value("data-wasm-opt")?),
-        parameters.split_whitespace().map(str::to_owned).collect(),
-    ))
 }
 
 fn in_browser(host: &Host, browser: &Browser, folder: &Path) -> Result<String> {

@@ -6,7 +6,8 @@ use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result};
 use etcetera::BaseStrategy;
-use xshell::Shell;
+use serde_json::Value;
+use xshell::{Shell, cmd};
 
 pub struct Host {
     pub sh: Shell,
@@ -42,6 +43,17 @@ impl Host {
     /// Scratch space that `cargo clean` removes.
     pub fn scratch(&self) -> PathBuf {
         self.root.join("target").join("xtask")
+    }
+
+    /// Where Cargo puts what it builds.
+    pub fn target_folder(&self) -> Result<PathBuf> {
+        let sh = &self.sh;
+        let metadata = cmd!(sh, "cargo metadata --no-deps --format-version 1").read()?;
+        let metadata: Value = serde_json::from_str(&metadata)?;
+        let folder = metadata["target_directory"].as_str();
+        Ok(folder
+            .context("cargo metadata without target_directory")?
+            .into())
     }
 
     /// Makes later commands find programs in `folder` first.

@@ -8,11 +8,14 @@ mod host;
 mod limited;
 mod page;
 mod pins;
+mod program;
 mod reference;
 mod server;
 mod setup;
 mod size;
 mod steps;
+mod texts;
+mod wasm_opt;
 
 use std::process::ExitCode;
 

@@ -9,6 +9,7 @@ pub mod height;
 pub mod part;
 
 use crate::browser;
+use crate::language::{LANGUAGES, QUERY, offered};
 use crate::text::embed as text;
 use colours::Colour;
 use farend_core::fault::{Fault, Rule};
@@ -16,8 +17,6 @@ use farend_core::units::UnitSystem;
 use farend_core::yard::{Yard, is_currency};
 use part::Part;
 
-/// Languages that the page speaks.
-const LANGUAGES: [&str; 1] = ["en"];
 /// Systems of units by their words.
 const UNITS: [(&str, UnitSystem); 2] = [("metric", UnitSystem::Metric), ("us", UnitSystem::Us)];
 
@@ -84,7 +83,7 @@ impl Options {
             "machine" => self.machine = Some(value.to_owned()),
             "implement" => self.implement = Some(value.to_owned()),
             "units" => self.units = Some(one_of(&UNITS, value)?),
-            "language" => language(value)?,
+            QUERY => language(value)?,
             "currency" => {
                 let code = is_currency(value).then(|| value.to_owned());
                 self.currency = Some(code.ok_or((Rule::Type(text::CODE), text::CURRENCY))?);
@@ -148,11 +147,15 @@ fn one_of<T: Copy>(words: &[(&'static str, T)], word: &str) -> Result<T, (Rule, 
         .ok_or_else(|| (Rule::OneOf(all()), text::AS_WRITTEN))
 }
 
-/// A tag counts by its first part: "en-NZ" is English.
+/// A language that the page speaks; the start script has loaded it by now. A tag counts by its first
+/// part: "en-NZ" is English.
 fn language(tag: &str) -> Result<(), (Rule, &'static str)> {
     let first = tag.split('-').next().unwrap_or_default();
-    let known = LANGUAGES.iter().any(|it| it.eq_ignore_ascii_case(first));
-    let unknown = || (Rule::OneOf(LANGUAGES.to_vec()), text::LANGUAGE);
+    let known = LANGUAGES
+        .iter()
+        .any(|it| it.tag.eq_ignore_ascii_case(first));
+    let tags = || offered().iter().map(|it| it.tag).collect();
+    let unknown = || (Rule::OneOf(tags()), text::LANGUAGE);
     known.then_some(()).ok_or_else(unknown)
 }
 
@@ -189,7 +192,7 @@ mod tests {
                 ("machine", "heron-68"),
                 ("implement", "broom-180"),
                 ("units", "us"),
-                ("language", "en-NZ"),
+                ("lang", "es-CL"),
                 ("currency", "NZD"),
                 ("accent", "#123"),
                 ("show", "routes, what-if"),
@@ -209,7 +212,7 @@ mod tests {
     fn all_that_is_wrong_comes_at_once_and_the_rest_counts() {
         let query = [
             ("units", "imperial"),
-            ("language", "tlh"),
+            ("lang", "tlh"),
             ("currency", "euro"),
             ("show", "routes,price"),
             ("machine", "heron-68"),
@@ -220,7 +223,7 @@ mod tests {
         let options = read(&query, true);
         let all = [
             "units",
-            "language",
+            "lang",
             "currency",
             "show",
             "machine",

@@ -9,6 +9,8 @@ pub enum Part {
     Header,
     /// The switch of units.
     Units,
+    /// The choice of a language.
+    Language,
     /// Opening a file and copying the link.
     Files,
     /// The menu of all that can be saved.
@@ -40,6 +42,7 @@ impl Part {
     pub const WORDS: &[(&'static str, Self)] = &[
         ("header", Self::Header),
         ("units", Self::Units),
+        ("language", Self::Language),
         ("files", Self::Files),
         ("save", Self::Save),
         ("grid", Self::Grid),

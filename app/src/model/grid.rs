@@ -1,6 +1,7 @@
 //! What is shown of the whole yard.
 
 use super::Model;
+use super::once::Once;
 use crate::grid_work::GridWork;
 use farend_core::grid::{Arranged, Cell, Reading, Selection, arrange};
 use farend_core::implement::{Implement, ImplementKind};
@@ -25,7 +26,7 @@ pub struct GridModel {
 
 impl GridModel {
     /// Of the page's model.
-    pub fn new(model: Model) -> Self {
+    fn new(model: Model) -> Self {
         let work = GridWork::of(model);
         let selection = Memo::new(move |_| model.state.read().selection);
         // Only a list hangs on what is chosen.
@@ -52,7 +53,7 @@ impl GridModel {
 
     /// That the page has provided to its parts.
     pub fn of_page() -> Self {
-        expect_context()
+        Once::of_page(|| Self::new(Model::of_page()))
     }
 
     /// Changes what is shown.

@@ -26,7 +26,7 @@ pub const NOTE: &str = "Working on the job is time for it at the price of an hou
 
 /// Which route a price is for, behind the field's own name.
 pub fn of_route(route: RouteId) -> String {
-    format!(", {}", labels::route(route).to_lowercase())
+    format!(", {}", labels::route_small(route))
 }
 
 /// When a route has paid for itself.

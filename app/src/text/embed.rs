@@ -19,7 +19,8 @@ pub const UNKNOWN: &str = "The page has no option of this name.";
 pub const AS_WRITTEN: &str = "In small letters, as written here.";
 pub const YARD: &str = "For trying, http://localhost will do. The demo yard or the reader's own is \
     shown.";
-pub const LANGUAGE: &str = "The page speaks English.";
+pub const LANGUAGE: &str = "The page speaks the reader's own language where it \
+    can, else English.";
 pub const CURRENCY: &str = "Its code in ISO 4217, such as EUR or USD.";
 pub const NO_ORIGIN: &str = "No path and no slash at its end. Nobody is told the page's height.";
 pub const NOT_IN_YARD: &str = "The yard has none of this identifier, so the reader may choose.";

@@ -18,8 +18,6 @@ use leptos::task::spawn_local;
 pub enum Stage {
     /// The yard is on its way from its address.
     Waiting,
-    /// It isn't there.
-    Refused(Refusal),
     /// It's open, and kept like this.
     Open(Box<Model>, Keeper),
 }
@@ -29,32 +27,33 @@ pub enum Stage {
 pub struct Begin {
     /// How far it has come.
     pub stage: RwSignal<Stage>,
+    /// Why the yard isn't there.
+    refused: RwSignal<Option<Refusal>>,
     options: StoredValue<Options>,
     /// The page's: what is made when the yard is there lives as long as that.
     owner: StoredValue<Owner>,
 }
 
 impl Begin {
-    /// With the yard that the host names, else the reader's own.
+    /// With the yard that the host names, as soon as it's there, else with the reader's own.
     pub fn of(options: Options) -> Self {
-        let address = options.yard.is_some();
+        let has_address = options.yard.is_some();
         let begin = Self {
             stage: RwSignal::new(Stage::Waiting),
+            refused: RwSignal::new(None),
             options: StoredValue::new(options),
             owner: StoredValue::new(Owner::current().unwrap_or_default()),
         };
-        if address {
-            begin.load();
-        } else {
+        if !has_address {
             let (yard, keeper) = Keeper::start();
             begin.open(yard, keeper);
         }
         begin
     }
 
-    /// Whether there is something to show.
+    /// Whether there is something to show: a yard, or why there is none.
     pub fn stands(self) -> bool {
-        !matches!(*self.stage.read(), Stage::Waiting)
+        self.refused.read().is_some() || matches!(*self.stage.read(), Stage::Open(..))
     }
 
     fn address(self) -> String {
@@ -78,10 +77,10 @@ impl Begin {
     }
 
     fn load(self) {
-        self.stage.set(Stage::Waiting);
+        self.refused.set(None);
         spawn_local(async move {
             match far_yard::load(&self.address()).await {
-                Err(refusal) => self.stage.set(Stage::Refused(refusal)),
+                Err(refusal) => self.refused.set(Some(refusal)),
                 Ok(Loaded { yard, since }) => {
                     let model = self.open_unkept(yard);
                     if let Some(since) = since {
@@ -94,44 +93,45 @@ impl Begin {
     }
 }
 
-/// That the yard is on its way.
+/// Loads the yard: that it's on its way, or why it isn't there and what can be done.
 #[component]
-pub fn Waiting(begin: Begin) -> impl IntoView {
-    view! {
-        <main class="page">
-            <p role="status" data-testid="loading-yard">
-                {text::loading(&begin.address())}
-            </p>
-        </main>
+pub fn FarYard() -> impl IntoView {
+    let begin: Begin = expect_context();
+    begin.load();
+    move || match &*begin.refused.read() {
+        None => view! {
+            <main class="page">
+                <p role="status" data-testid="loading-yard">
+                    {text::loading(&begin.address())}
+                </p>
+            </main>
+        }
+        .into_any(),
+        Some(refusal) => refused(begin, refusal).into_any(),
     }
 }
 
-/// Why the yard isn't there, and what can be done.
-#[component]
-pub fn Refused(begin: Begin, why: Refusal) -> impl IntoView {
+fn refused(begin: Begin, refusal: &Refusal) -> impl IntoView + use<> {
     let line = |fault: &Fault| view! { <li>{fault.to_string()}</li> };
-    let faults = match &why {
+    let faults = match refusal {
         Refusal::Faults(faults) => faults.iter().map(line).collect_view(),
         Refusal::Failed(_) => Vec::new(),
+    };
+    let use_demo = move |_| {
+        begin.open_unkept(demo());
     };
     view! {
         <main class="page">
             <div class="notice" role="alert" data-testid="refused-yard">
                 <h1>{text::NOT_LOADED}</h1>
                 <p class="far-address">{begin.address()}</p>
-                <p>{text::refusal(&why)}</p>
+                <p>{text::refusal(refusal)}</p>
                 {(!faults.is_empty()).then(|| view! { <ul>{faults}</ul> })}
                 <div class="tools">
                     <button type="button" data-testid="try-again" on:click=move |_| begin.load()>
                         {text::TRY_AGAIN}
                     </button>
-                    <button
-                        type="button"
-                        data-testid="use-demo"
-                        on:click=move |_| {
-                            begin.open_unkept(demo());
-                        }
-                    >
+                    <button type="button" data-testid="use-demo" on:click=use_demo>
                         {text::USE_DEMO}
                     </button>
                 </div>

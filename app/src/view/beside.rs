@@ -114,7 +114,7 @@ impl Pair {
                 <table data-testid="beside-table" class="stack">
                     <thead>
                         <tr>
-                            <th scope="col">{labels::ROUTE}</th>
+                            <th scope="col">{labels::route_heading()}</th>
                             <th scope="col">{own}</th>
                             <th scope="col">{other}</th>
                         </tr>
@@ -146,7 +146,7 @@ impl Pair {
             .get(which)
             .and_then(|all| all.route(route)?.run());
         let Some(run) = run else {
-            return labels::NO_FIT.to_owned();
+            return labels::no_fit().to_owned();
         };
         let arrives = format!(
             "{}: {}",

@@ -12,12 +12,12 @@ pub fn Cautions() -> impl IntoView {
     let shown = move || of_route(model.route.get()).map(caution).collect_view();
     view! {
         <section class="cautions" data-testid="cautions">
-            <h2>{labels::CAUTIONS_HEADING}</h2>
+            <h2>{labels::cautions_heading()}</h2>
             <p>{LEAD}</p>
             <ul>{shown}</ul>
         </section>
         <details class="assumed">
-            <summary>{labels::ASSUMED_HEADING}</summary>
+            <summary>{labels::assumed_heading()}</summary>
             <ul>{ASSUMED.iter().map(|text| view! { <li>{*text}</li> }).collect_view()}</ul>
         </details>
     }

@@ -34,7 +34,7 @@ pub fn MachineChoice() -> impl IntoView {
         <Show when=is_free>
             <Choice
                 id="machine"
-                name=labels::MACHINE
+                name=labels::machine()
                 items=Signal::derive(machines)
                 chosen=Signal::derive(move || model.state.read().machine.clone())
                 choose=move |id| model.choose_machine(id)
@@ -62,7 +62,7 @@ pub fn ImplementChoice() -> impl IntoView {
         <Show when=is_free>
             <Choice
                 id="implement"
-                name=labels::IMPLEMENT
+                name=labels::implement()
                 items=Signal::derive(implements)
                 chosen=Signal::derive(move || model.state.read().implement.clone())
                 choose=move |id| model.choose_implement(id)

@@ -3,6 +3,7 @@
 use super::entry::NumberEntry;
 use super::radio::radio;
 use crate::model::Model;
+use crate::number;
 use crate::text::claims;
 use farend_core::claims::{Answer, Check, Rating, Sheet, SheetFigure, Taken, Weighed, weigh};
 use farend_core::quantity::{AngularSpeed, Flow, Power, Pressure};
@@ -141,7 +142,7 @@ fn Entry(figure: &'static Figure) -> impl IntoView {
         let quantity = (figure.of)(&model.state.read().sheet)?;
         Some(quantity.shown_in(model.units.get()).0)
     });
-    let unit = Signal::derive(move || figure.kind.shown_in(model.units.get()).1.to_owned());
+    let unit = Signal::derive(move || number::unit(figure.kind, model.units.get()).to_owned());
     view! {
         <NumberEntry
             id=format!("sheet-{}", figure.name.word())

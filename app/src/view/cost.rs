@@ -146,7 +146,7 @@ fn Table() -> impl IntoView {
             <table data-testid="costs" class="stack">
                 <thead>
                     <tr>
-                        <th scope="col">{labels::ROUTE}</th>
+                        <th scope="col">{labels::route_heading()}</th>
                         <th scope="col">{cost::TOTAL}</th>
                         <th scope="col">{per}</th>
                         <th scope="col">{cost::JOB}</th>

@@ -22,11 +22,11 @@ pub fn Deciding() -> impl IntoView {
     });
     view! {
         <section class="deeper">
-            <h2>{labels::DECIDING_HEADING}</h2>
-            <Fold name="fit" title=labels::FIT note=count>
+            <h2>{labels::deciding_heading()}</h2>
+            <Fold name="fit" title=labels::fit() note=count>
                 <Fit />
             </Fold>
-            <Fold name="choose" title=labels::CHOOSE>
+            <Fold name="choose" title=labels::choose()>
                 <Choose />
             </Fold>
             <Fold name="wanted" title=wanted::TITLE>

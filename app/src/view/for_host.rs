@@ -7,12 +7,12 @@ use leptos::prelude::*;
 
 /// The faults, folded; nothing where there are none.
 #[component]
-pub fn ForHost(colours: Vec<Fault>) -> impl IntoView {
+pub fn ForHost() -> impl IntoView {
     let model = Model::of_page();
     let faults = Memo::new(move |_| {
         let options = model.options.read_value();
         let lacks = options.lacks(&model.yard.read());
-        [&options.faults[..], &colours, &lacks].concat()
+        [&options.faults[..], &lacks].concat()
     });
     let lines = move || {
         let line = |fault: &Fault| view! { <li>{fault.to_string()}</li> };

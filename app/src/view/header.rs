@@ -1,9 +1,11 @@
 //! Name, yard, units, and what can be done with files and links.
 
 use super::copy_box::CopyBox;
+use super::language::LanguageChoice;
 use super::opening;
+use super::parts::{self, Later};
 use super::radio::radio;
-use super::save::{SaveMenu, hand_over};
+use super::save::hand_over;
 use crate::browser;
 use crate::embed::part::Part;
 use crate::model::Model;
@@ -36,29 +38,38 @@ pub fn Header() -> impl IntoView {
             <div class="brand" class:hidden=move || !model.shows(Part::Header)>
                 <h1>{labels::TITLE}</h1>
                 <Show when=move || model.view.get() == View::Pair>
-                    <p>{labels::PURPOSE}</p>
+                    <p>{labels::purpose()}</p>
                 </Show>
             </div>
-            <Show when=move || model.shows(Part::Units)>
-                <UnitSwitch />
-            </Show>
+            <div class="reader">
+                <Show when=move || model.shows(Part::Units)>
+                    <UnitSwitch />
+                </Show>
+                <Show when=move || model.shows(Part::Language)>
+                    <LanguageChoice />
+                </Show>
+            </div>
             <Show when=move || model.shows(Part::Files)>
                 <details class="menu" data-testid="menu">
-                    <summary id=MENU>{labels::MENU}</summary>
+                    <summary id=MENU>{labels::menu()}</summary>
                     <div class="tools">
-                        <OpenFile />
-                        <CopyLink id="copy-link" label=labels::COPY_LINK />
+                        <Later load=parts::file_tools />
                     </div>
                 </details>
             </Show>
             <Show when=move || model.shows(Part::Save)>
-                <SaveMenu />
+                <details class="menu" data-testid="save-menu">
+                    <summary>{labels::save()}</summary>
+                    <div class="tools">
+                        <Later load=parts::save_tools />
+                    </div>
+                </details>
             </Show>
             <Views />
             <p class="yard" data-testid="yard-name">
                 {yard_name}
                 <Show when=move || model.yard.read().invented>
-                    <strong class="invented">{labels::INVENTED}</strong>
+                    <strong class="invented">{labels::invented()}</strong>
                 </Show>
             </p>
         </header>
@@ -91,11 +102,11 @@ fn Views() -> impl IntoView {
         })
     };
     Some(view! {
-        <nav class="views" aria-label=labels::VIEWS>
-            {view(View::Pair, labels::VIEW_PAIR)}
-            {view(View::Grid, labels::VIEW_GRID)}
-            {view(View::Yard, labels::VIEW_YARD)}
-            {view(View::Practice, labels::VIEW_PRACTICE)}
+        <nav class="views" aria-label=labels::views()>
+            {view(View::Pair, labels::view_pair())}
+            {view(View::Grid, labels::view_grid())}
+            {view(View::Yard, labels::view_yard())}
+            {view(View::Practice, labels::view_practice())}
         </nav>
     })
 }
@@ -111,10 +122,19 @@ fn UnitSwitch() -> impl IntoView {
     };
     view! {
         <fieldset class="switch">
-            <legend class="hidden">{labels::UNITS}</legend>
-            {choice(UnitSystem::Metric, labels::METRIC, "units-metric")}
-            {choice(UnitSystem::Us, labels::US, "units-us")}
+            <legend class="hidden">{labels::units()}</legend>
+            {choice(UnitSystem::Metric, labels::metric(), "units-metric")}
+            {choice(UnitSystem::Us, labels::us(), "units-us")}
         </fieldset>
+    }
+}
+
+/// What can be done with files and the link.
+#[component]
+pub fn FileTools() -> impl IntoView {
+    view! {
+        <OpenFile />
+        <CopyLink id="copy-link" label=labels::copy_link() />
     }
 }
 
@@ -148,10 +168,10 @@ fn OpenFile() -> impl IntoView {
                 data-testid="open-file"
                 on:change=open
             />
-            <span>{labels::OPEN_FILE}</span>
+            <span>{labels::open_file()}</span>
         </label>
         <button type="button" data-testid="save-demo" on:click=save>
-            {labels::SAVE_DEMO}
+            {labels::save_demo()}
         </button>
     }
 }
@@ -198,12 +218,12 @@ pub fn CopyLink(
         <p class="copied" role="status">
             {move || match copied.get() {
                 Copied::NotTried => ().into_any(),
-                Copied::Done => labels::COPIED.into_any(),
+                Copied::Done => labels::copied().into_any(),
                 Copied::ByHand(address) => {
                     view! {
                         <CopyBox
                             id="link-by-hand"
-                            label=labels::COPY_BY_HAND
+                            label=labels::copy_by_hand()
                             text=address
                             at_once=true
                         />

@@ -24,7 +24,7 @@ pub fn KeepingBox() -> impl IntoView {
     let close = move || {
         button(
             "close-keeping",
-            labels::CLOSE,
+            labels::close(),
             Box::new(move || keeper.telling.set(false)),
         )
     };

@@ -47,7 +47,7 @@ pub fn NoticeBox() -> impl IntoView {
                     data-testid="close-notice"
                     on:click=move |_| model.notice.set(None)
                 >
-                    {labels::CLOSE}
+                    {labels::close()}
                 </button>
             </div>
         }

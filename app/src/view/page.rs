@@ -2,35 +2,23 @@
 
 use super::answer::Answer;
 use super::bars::Bars;
-use super::begin::{Begin, Refused, Stage, Waiting};
+use super::begin::{Begin, Stage};
 use super::cautions::Cautions;
 use super::choices::Choices;
-use super::deciding::Deciding;
-use super::deeper::Deeper;
-use super::for_host::ForHost;
-use super::grid::GridView;
 use super::header::Header;
-use super::keeping::KeepingBox;
-use super::ledger::LedgerView;
-use super::notice::NoticeBox;
-use super::opening::DropHint;
-use super::practice::PracticeView;
-use super::table_in::TableIn;
-use super::take_home::TakeHome;
-use super::what_if::WhatIf;
-use super::yard::YardView;
+use super::language::focus_choice;
+use super::parts::{self, Later};
 use crate::embed::part::Part;
 use crate::embed::{Options, colours, height};
-use crate::link;
+use crate::language::Speech;
 use crate::model::Model;
 use crate::model::grid::GridModel;
+use crate::model::once::Once;
 use crate::model::practice::PracticeModel;
 use crate::model::yard::name;
 use crate::storage::Keeper;
 use crate::text::yard as text;
-use farend_core::fault::Fault;
 use farend_core::state::View;
-use farend_core::thermal::Heat;
 use farend_core::yard::edit::Whose;
 use farend_core::yard::list::List;
 use leptos::prelude::*;
@@ -38,47 +26,69 @@ use leptos::prelude::*;
 /// The page, as its host wants it.
 #[component]
 pub fn Page() -> impl IntoView {
-    let options = Options::of_page();
-    let faults = colours::take_over(&options.colours);
+    let speech = Speech::start();
+    provide_context(speech);
+    let mut options = Options::of_page();
+    options.faults.extend(colours::take_over(&options.colours));
     let origin = options.origin.clone();
     let begin = Begin::of(options);
+    provide_context(begin);
     height::tell(origin, move || begin.stands());
+    parts::load_all();
     move || match begin.stage.get() {
-        Stage::Waiting => view! { <Waiting begin=begin /> }.into_any(),
-        Stage::Refused(why) => view! { <Refused begin=begin why=why /> }.into_any(),
-        Stage::Open(model, keeper) => {
-            view! { <Whole model=*model keeper=keeper faults=faults.clone() /> }.into_any()
-        }
+        Stage::Waiting => view! { <Later load=parts::far_yard /> }.into_any(),
+        Stage::Open(model, keeper) => view! { <Whole model=*model keeper=keeper /> }.into_any(),
     }
 }
 
 /// All of the page, with the state that its address holds.
 #[component]
-fn Whole(model: Model, keeper: Keeper, faults: Vec<Fault>) -> impl IntoView {
+fn Whole(model: Model, keeper: Keeper) -> impl IntoView {
+    let speech = Speech::of_page();
     provide_context(model);
     provide_context(keeper);
-    provide_context(GridModel::new(model));
-    let practice = PracticeModel::new(model);
-    provide_context(practice);
-    link::follow(model);
-    keeper.follow(model);
+    provide_context(Once::<GridModel>::new());
+    provide_context(Once::<PracticeModel>::new());
+    Effect::new(move |before: Option<()>| {
+        speech.language.track();
+        if before.is_some() {
+            focus_choice();
+        }
+    });
+    // Nothing of what was chosen is lost when all words are said anew: it's all in what was provided.
+    let spoken = move || {
+        speech.language.track();
+        view! { <Parts /> }
+    };
     view! {
-        <DropHint />
-        <TakeHome />
-        <div class:covered=move || model.taking_home.get() || practice.is_large()>
+        <Later load=parts::following />
+        {spoken}
+    }
+}
+
+/// All parts of the page, in the language that is spoken.
+#[component]
+fn Parts() -> impl IntoView {
+    let model = Model::of_page();
+    let practice: Once<PracticeModel> = expect_context();
+    let is_large = move || practice.get().is_some_and(PracticeModel::is_large);
+    view! {
+        <Later load=parts::drop_hint />
+        <Later load=parts::take_home />
+        <div class:covered=move || model.taking_home.get() || is_large()>
             <Header />
         </div>
         <main class="page" class:covered=move || model.taking_home.get()>
-            <KeepingBox />
-            <NoticeBox />
-            <TableIn />
+            <Later load=parts::keeping />
+            <Later load=parts::notice />
+            <Later load=parts::table_in />
             {move || match model.view.get() {
                 View::Pair => view! { <Pair /> }.into_any(),
-                View::Grid => view! { <GridView /> }.into_any(),
-                View::Yard => view! { <YardView /> }.into_any(),
-                View::Practice => view! { <PracticeView /> }.into_any(),
+                View::Grid => view! { <Later load=parts::grid /> }.into_any(),
+                View::Yard => view! { <Later load=parts::yard /> }.into_any(),
+                View::Practice => view! { <Later load=parts::practice /> }.into_any(),
             }}
-            <ForHost colours=faults />
+            <Later load=parts::for_host />
         </main>
     }
 }
@@ -87,15 +97,13 @@ fn Whole(model: Model, keeper: Keeper, faults: Vec<Fault>) -> impl IntoView {
 #[component]
 fn Pair() -> impl IntoView {
     let model = Model::of_page();
-    // The ledger and its unfolded part show the same.
-    let heat = Memo::new(move |_| model.heat());
     view! {
         <Show when=move || model.shows(Part::Choices)>
             <Choices />
         </Show>
         <Nothing />
         <Show when=move || model.comparison.read().is_some()>
-            <Compared heat=heat />
+            <Compared />
         </Show>
     }
 }
@@ -139,19 +147,18 @@ fn Nothing() -> impl IntoView {
 
 /// All that is told of a machine and an implement that can be compared, as far as the host lets it.
 #[component]
-fn Compared(heat: Memo<Option<Heat>>) -> impl IntoView {
+fn Compared() -> impl IntoView {
     let model = Model::of_page();
-    let shown =
-        move |part, view: fn(Memo<Option<Heat>>) -> AnyView| model.shows(part).then(|| view(heat));
+    let later = move |part, load| model.shows(part).then(|| view! { <Later load=load /> });
     view! {
         <Answer />
         <div class="columns">
-            {shown(Part::Routes, |_| view! { <Bars /> }.into_any())}
-            {shown(Part::WhatIf, |_| view! { <WhatIf /> }.into_any())}
-            {shown(Part::Ledger, |heat| view! { <LedgerView heat=heat /> }.into_any())}
+            {model.shows(Part::Routes).then(|| view! { <Bars /> })}
+            {later(Part::WhatIf, parts::what_if)}
+            {later(Part::Ledger, parts::ledger)}
         </div>
-        {shown(Part::Deciding, |_| view! { <Deciding /> }.into_any())}
-        {shown(Part::Deeper, |heat| view! { <Deeper heat=heat /> }.into_any())}
+        {later(Part::Deciding, parts::deciding)}
+        {later(Part::Deeper, parts::deeper)}
         <Cautions />
     }
 }

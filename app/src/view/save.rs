@@ -35,9 +35,9 @@ fn offer(model: Model, name: &str, content: Option<Blob>, text: Option<String>) 
     }
 }
 
-/// The menu of all that can be saved.
+/// All that can be saved.
 #[component]
-pub fn SaveMenu() -> impl IntoView {
+pub fn SaveTools() -> impl IntoView {
     let model = Model::of_page();
     let button = |id: &'static str, label: &'static str, save: fn(Model)| {
         view! {
@@ -47,16 +47,11 @@ pub fn SaveMenu() -> impl IntoView {
         }
     };
     view! {
-        <details class="menu" data-testid="save-menu">
-            <summary>{labels::SAVE}</summary>
-            <div class="tools">
-                {button("save-routes", labels::SAVE_ROUTES, save_routes)}
-                {button("save-ledger", labels::SAVE_LEDGER, save_ledger)}
-                {button("save-svg", labels::SAVE_SVG, save_svg)}
-                {button("save-png", labels::SAVE_PNG, save_png)}
-                {button("save-comparison", labels::SAVE_COMPARISON, save_comparison)}
-            </div>
-        </details>
+        {button("save-routes", labels::save_routes(), save_routes)}
+        {button("save-ledger", labels::save_ledger(), save_ledger)}
+        {button("save-svg", labels::save_svg(), save_svg)}
+        {button("save-png", labels::save_png(), save_png)}
+        {button("save-comparison", labels::save_comparison(), save_comparison)}
     }
 }
 

@@ -20,11 +20,11 @@ pub fn Sources() -> impl IntoView {
         .collect_view();
     view! {
         <div class="sources">
-            <h3>{labels::MODELS}</h3>
+            <h3>{labels::models()}</h3>
             <ul>{list(cautions::MODELS)}</ul>
-            <h3>{labels::FIGURES}</h3>
+            <h3>{labels::figures()}</h3>
             <ul>{figures}</ul>
-            <h3>{labels::NOT_MODELLED}</h3>
+            <h3>{labels::not_modelled()}</h3>
             <ul>{list(cautions::NOT_MODELLED)}</ul>
         </div>
     }

@@ -130,7 +130,7 @@ impl Sheet {
                     data-testid="sheet-picture"
                     tabindex="0"
                     role="region"
-                    aria-label=labels::ROUTES_HEADING
+                    aria-label=labels::routes_heading()
                 >
                     <Picture model=model core=true />
                 </div>
@@ -149,7 +149,7 @@ impl Sheet {
                     <div>
                         {yard.note.clone().map(|note| view! { <p class="dealer-note">{note}</p> })}
                         {yard.invented.then(|| view! { <p><b>{sheet::INVENTED}</b></p> })}
-                        <p>{sheet::FOOT} " " {labels::VERSION} " " {env!("CARGO_PKG_VERSION")}</p>
+                        <p>{sheet::FOOT} " " {labels::version()} " " {env!("CARGO_PKG_VERSION")}</p>
                     </div>
                 </footer>
             </article>
@@ -245,7 +245,7 @@ impl Sheet {
         let cautions = of_route(self.route);
         view! {
             <div class="sheet-cautions">
-                <h2>{labels::CAUTIONS_HEADING}</h2>
+                <h2>{labels::cautions_heading()}</h2>
                 <p>{LEAD}</p>
                 <ul>{cautions.map(|it| view! { <li>{it.text}</li> }).collect_view()}</ul>
             </div>

@@ -7,6 +7,7 @@ pub mod record;
 pub mod walk;
 
 use super::Model;
+use super::once::Once;
 use alone::Alone;
 use farend_core::practice::Draw;
 use farend_core::state::View;
@@ -81,6 +82,6 @@ impl PracticeModel {
 
     /// That the page has provided to its parts.
     pub fn of_page() -> Self {
-        expect_context()
+        Once::of_page(|| Self::new(Model::of_page()))
     }
 }

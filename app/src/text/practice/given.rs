@@ -70,7 +70,7 @@ impl Given<'_> {
             Some(pto) => format!("{}, turns {}", self.pto(pto), fit::turns(pto.end.turns)),
         };
         vec![
-            (labels::REAR_PTO, told(machine.rear_pto.as_ref())),
+            (labels::rear_pto(), told(machine.rear_pto.as_ref())),
             ("Mid PTO", told(machine.mid_pto.as_ref())),
         ]
     }
@@ -115,7 +115,7 @@ impl Given<'_> {
             self.shown(Quantity::Speed(rotor.rated)),
             self.shown(Quantity::Speed(rotor.lowest))
         );
-        (labels::ROTOR, what)
+        (labels::rotor(), what)
     }
 
     fn need(&self) -> Fact {

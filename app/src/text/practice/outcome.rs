@@ -53,9 +53,7 @@ pub fn said(case: &Case, guess: &Guess, units: UnitSystem) -> String {
 
 fn order_of(order: &[RouteId], cant: &[RouteId]) -> String {
     let names = |routes: &[RouteId]| -> Vec<_> {
-        let names = routes
-            .iter()
-            .map(|route| labels::route(*route).to_lowercase());
+        let names = routes.iter().map(|route| labels::route_small(*route));
         names.collect()
     };
     let mut told = Vec::new();

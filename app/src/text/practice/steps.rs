@@ -41,7 +41,7 @@ pub fn steps(worked: &Worked, units: UnitSystem) -> Vec<String> {
             let mut steps: Vec<_> = passages.map(|it| passage(it, units)).collect();
             steps.extend(run.map(|run| {
                 let arrives = sentences::at_the_rotor(run, units);
-                format!("{}: {arrives}.", labels::ROTOR)
+                format!("{}: {arrives}.", labels::rotor())
             }));
             steps
         }

@@ -42,7 +42,7 @@ pub fn place(route: RouteId, place: usize, count: usize) -> String {
 pub fn takes(passage: &Passage, units: UnitSystem) -> String {
     format!(
         "The {} takes {} ({}).",
-        small(labels::stage(passage.stage.kind())),
+        labels::stage_small(passage.stage.kind()),
         number::power(passage.takes.power, units),
         rate_and_effort(passage.takes, units)
     )

@@ -35,7 +35,7 @@ fn sheets(model: Model, grid: GridModel) -> impl IntoView {
     let title = view! {
         <h1>{yard.name.clone()}</h1>
         <p>
-            {yard.invented.then_some(labels::INVENTED)} " " {grid::NOTE} " "
+            {yard.invented.then_some(labels::invented())} " " {grid::NOTE} " "
             {number::today("long")}
         </p>
     };
@@ -73,7 +73,7 @@ fn sheets(model: Model, grid: GridModel) -> impl IntoView {
             <table>
                 <thead>
                     <tr>
-                        <th scope="col">{labels::MACHINE}</th>
+                        <th scope="col">{labels::machine()}</th>
                         {heads.collect_view()}
                     </tr>
                 </thead>

@@ -53,7 +53,7 @@ fn Cases(sheet: Sheet) -> impl IntoView {
                 {group::SHEET} {(sheet == Sheet::Answers).then(|| format!(", {}", group::WITH_ANSWERS))}
             </h1>
             <p>
-                {yard.name.clone()} ". " {yard.invented.then_some(labels::INVENTED)} " "
+                {yard.name.clone()} ". " {yard.invented.then_some(labels::invented())} " "
                 {set.map(|set| group::set(set.seed, set.count))} ". " {number::today("long")}
             </p>
             {(sheet == Sheet::Questions)

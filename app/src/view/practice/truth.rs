@@ -24,9 +24,9 @@ pub fn truth(worked: &Worked, guess: Option<&Guess>, units: UnitSystem) -> impl 
             };
             let engine = worked.answer.comparison.budget.net.likely;
             let marks = [
-                ("arrives", labels::ARRIVES),
+                ("arrives", labels::arrives()),
                 ("not-taken", words::ENGINE),
-                ("is-range", labels::SPREAD),
+                ("is-range", labels::spread()),
                 ("said", words::SAID),
             ];
             view! { {beside(*delivered, said, engine)} {key(&marks)} {stages(worked, units)} }
@@ -78,7 +78,10 @@ fn routes(
         Some(Guess::Order { order, cant }) => {
             let place = order.iter().position(|it| *it == route);
             let place = place.map(|place| (place + 1).to_string());
-            place.or_else(|| cant.contains(&route).then(|| labels::NO_FIT.to_lowercase()))
+            place.or_else(|| {
+                cant.contains(&route)
+                    .then(|| labels::no_fit_small().to_owned())
+            })
         }
         _ => None,
     };
@@ -95,12 +98,12 @@ fn routes(
                 sentences::losses(run, units).unwrap_or_default(),
             ),
             None => (
-                labels::NO_FIT.to_owned(),
+                labels::no_fit().to_owned(),
                 steps::why_not(worked, *route, units),
             ),
         };
         let is = match is_cant {
-            true => labels::NO_FIT.to_lowercase(),
+            true => labels::no_fit_small().to_owned(),
             false => (place + 1).to_string(),
         };
         view! {
@@ -117,7 +120,7 @@ fn routes(
             <table class="stack" data-testid="truth-routes">
                 <thead>
                     <tr>
-                        <th scope="col">{labels::ROUTE}</th>
+                        <th scope="col">{labels::route_heading()}</th>
                         <th scope="col">{words::YOUR_PLACE}</th>
                         <th scope="col">{words::ARRIVES}</th>
                         <th scope="col">{words::REASON}</th>
@@ -142,10 +145,10 @@ fn changes(tried: &[Tried], guess: Option<&Guess>, units: UnitSystem) -> impl In
             <tr>
                 <th scope="row">{case_words::change(it.change, units)} {yours}</th>
                 <td data-label=words::ARRIVES>{words::spread(it.run.delivered, units)}</td>
-                <td data-label=labels::ROTOR>
+                <td data-label=labels::rotor()>
                     {number::shown(Quantity::Speed(it.run.rotor), units)}
                 </td>
-                <td data-label=labels::STANDING>{labels::standing(it.run.verdict.likely)}</td>
+                <td data-label=labels::standing_heading()>{labels::standing(it.run.verdict.likely)}</td>
                 <td data-label=words::REACHES>{does}</td>
             </tr>
         }
@@ -157,8 +160,8 @@ fn changes(tried: &[Tried], guess: Option<&Guess>, units: UnitSystem) -> impl In
                     <tr>
                         <th scope="col">{words::CHANGE}</th>
                         <th scope="col">{words::ARRIVES}</th>
-                        <th scope="col">{labels::ROTOR}</th>
-                        <th scope="col">{labels::STANDING}</th>
+                        <th scope="col">{labels::rotor()}</th>
+                        <th scope="col">{labels::standing_heading()}</th>
                         <th scope="col">{words::REACHES}</th>
                     </tr>
                 </thead>

@@ -35,7 +35,7 @@ pub fn WalkStep(step: Step) -> impl IntoView {
     let takes = move || Some(words::takes(passage.read().as_ref()?, model.units.get()));
     let guessed = Memo::new(move |_| walk.guess(step));
     view! {
-        <article class="case" data-testid="walk-step" data-stage=labels::stage(step.kind)>
+        <article class="case" data-testid="walk-step" data-stage=format!("{:?}", step.kind)>
             <h3 id=OPEN tabindex="-1">
                 {labels::stage(step.kind)}
                 " "
@@ -119,7 +119,7 @@ fn Ask(step: Step, passage: Memo<Option<Passage>>, told: RwSignal<&'static str>)
                 <button
                     type="button"
                     data-testid="walk-less"
-                    aria-label=format!("{}: {}", labels::LESS, words::PASSES_ON)
+                    aria-label=format!("{}: {}", labels::less(), words::PASSES_ON)
                     on:click=move |_| push(-PRESS)
                 >
                     "−"
@@ -138,7 +138,7 @@ fn Ask(step: Step, passage: Memo<Option<Passage>>, told: RwSignal<&'static str>)
                 <button
                     type="button"
                     data-testid="walk-more"
-                    aria-label=format!("{}: {}", labels::MORE, words::PASSES_ON)
+                    aria-label=format!("{}: {}", labels::more(), words::PASSES_ON)
                     on:click=move |_| push(PRESS)
                 >
                     "+"

@@ -34,7 +34,7 @@ pub fn YardView() -> impl IntoView {
         }
     };
     view! {
-        <h2>{labels::VIEW_YARD}</h2>
+        <h2>{labels::view_yard()}</h2>
         <Steps />
         <Fold name="own" title=text::OWN>
             <div class="part-body">
@@ -46,7 +46,7 @@ pub fn YardView() -> impl IntoView {
         </Fold>
         <div class="editor">
             <Lists />
-            <section class="entry-form" aria-label=labels::VIEW_YARD data-testid="entry">
+            <section class="entry-form" aria-label=labels::view_yard() data-testid="entry">
                 {entry}
             </section>
         </div>
