@@ -1,5 +1,12 @@
 //! What is asked of the browser itself. Every refusal comes back as a value.
 
+mod frame;
+
+pub use frame::{
+    address, colour, follow_height, now, open_tab, origin_of, public_address, query, root_style,
+    set_root_class, set_root_style, tell_parent, yard_address,
+};
+
 use js_sys::Promise;
 use leptos::prelude::set_timeout;
 use std::cell::Cell;
@@ -112,25 +119,9 @@ pub fn rem() -> f64 {
     size().unwrap_or(16.0)
 }
 
-/// The page's address with a fragment.
-pub fn address(fragment: &str) -> String {
-    let href = window().and_then(|window| window.location().href().ok());
-    let href = href.unwrap_or_default();
-    let page = href.split('#').next().unwrap_or_default();
-    format!("{page}#{fragment}")
-}
-
 /// The pixels of the screen for each pixel of the page.
 pub fn pixel_ratio() -> f64 {
     window().map_or(1.0, |window| window.device_pixel_ratio())
-}
-
-/// The address with a fragment to hand to others: none where the page comes from a disk or stands in
-/// a frame.
-pub fn public_address(fragment: &str) -> Option<String> {
-    let protocol = window()?.location().protocol().ok()?;
-    let is_served = matches!(protocol.as_str(), "http:" | "https:");
-    (is_served && !is_framed()).then(|| address(fragment))
 }
 
 /// Opens the browser's printing. False where nothing came of it, as in a frame that may not print.

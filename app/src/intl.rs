@@ -77,10 +77,12 @@ mod in_browser {
         written(&format, amount)
     }
 
-    /// Today's date in a style of the formatter: `medium`, `long`.
-    pub fn date(style: &str) -> String {
+    /// The date of a time as headers of the web write it, else today's, in a style of the formatter:
+    /// `medium`, `long`.
+    pub fn date(written: Option<&str>, style: &str) -> String {
         let options = options(&[("dateStyle", style.into())]);
-        let text = Date::new_0().to_locale_date_string(language::spoken().locale, &options);
+        let date = written.map_or_else(Date::new_0, |it| Date::new(&it.into()));
+        let text = date.to_locale_date_string(language::spoken().locale, &options);
         text.into()
     }
 
@@ -110,7 +112,7 @@ mod outside {
         format!("{currency}\u{a0}{amount:.count$}")
     }
 
-    pub fn date(style: &str) -> String {
+    pub fn date(_written: Option<&str>, style: &str) -> String {
         style.to_owned()
     }
 

@@ -12,7 +12,7 @@ use std::cell::{Cell, RefCell};
 /// Where the browser keeps the language that was chosen. The start script reads it.
 const KEY: &str = "farend-language";
 /// The part of the address that asks for a language. The start script reads it too.
-const QUERY: &str = "lang";
+pub const QUERY: &str = "lang";
 
 /// A language.
 #[derive(Debug, PartialEq)]

@@ -4,6 +4,9 @@
 //! that is shown derives from them; only controls, links and files change them.
 
 mod browser;
+mod embed;
+mod far_yard;
+mod fetched;
 mod figure;
 mod grid_work;
 mod intl;

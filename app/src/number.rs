@@ -92,7 +92,12 @@ pub fn power(power: Power, units: UnitSystem) -> String {
 
 /// Today's date in a style of the browser's formatter: "Nov 25, 2026" is medium.
 pub fn today(style: &str) -> String {
-    intl::date(style)
+    intl::date(None, style)
+}
+
+/// The date of a time as headers of the web write it, in such a style.
+pub fn day(written: &str, style: &str) -> String {
+    intl::date(Some(written), style)
 }
 
 /// A number as an input field wants it.

@@ -7,7 +7,6 @@ import { assertAccessible } from './accessibility.mjs';
 import { pageUrl } from './chromium.mjs';
 import { table } from './csv.mjs';
 import { flow } from './flow.mjs';
-import { FarendPage } from './page.mjs';
 
 const ROUTES = ['rear_shaft', 'mid_shaft', 'turned_forward', 'machine_hydraulics', 'pump_pack', 'skid_steer'];
 const BUTTONS = ['save-routes', 'save-ledger', 'save-svg', 'save-png', 'save-comparison'];
@@ -283,19 +282,6 @@ flow('where the browser makes no pixels, the page points to the SVG', {}, async 
   await page.openSaveMenu();
   await page.part('save-png').click();
   await page.part('notice').getByText(/as SVG/).waitFor();
-});
-
-flow('in a frame that keeps files back the page says where it can be saved', {}, async ({ tab }) => {
-  // A tab of its own: the browser's complaint about the frame is no fault of the page.
-  const host = await tab.context().newPage();
-  const around = new URL('around.html', pageUrl).href;
-  const frame = `<iframe sandbox="allow-scripts allow-same-origin" src="${pageUrl}"></iframe>`;
-  await host.route(around, (route) => route.fulfill({ contentType: 'text/html', body: frame }));
-  await host.goto(around);
-  const framed = new FarendPage(host.frameLocator('iframe'));
-  await framed.part('save-menu').locator('summary').click();
-  await framed.part('save-routes').click();
-  await framed.part('notice').getByText(/a tab of its own/).waitFor();
 });
 
 flow('the menu is accessible, its buttons large enough for gloves', { viewport: { width: 390, height: 844 } }, async (page) => {

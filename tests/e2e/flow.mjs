@@ -15,14 +15,12 @@ before(async () => {
 after(() => browser?.close());
 
 /**
- * Runs `body` with the page opened and ready.
- * `options` go to the browser context; `options.url` opens another address than the usual one,
- * `options.before` is run in each page before anything of it, and `options.tolerates` matches the faults
- * that the flow brings about itself.
+ * Runs `body` with a tab of a fresh profile, and with all that goes wrong in it.
+ * `options` go to the browser context; `options.before` is run in each page before anything of it.
  */
-export function flow(name, options, body) {
+export function inTab(name, options, body) {
   test(name, async () => {
-    const { url = pageUrl, before: script, tolerates, ...contextOptions } = options;
+    const { before: script, ...contextOptions } = options;
     const context = await browser.newContext(contextOptions);
     // What is not there after this long, on a busy machine too, will not come.
     context.setDefaultTimeout(10_000);
@@ -30,19 +28,28 @@ export function flow(name, options, body) {
     if (script) await context.addInitScript(script);
     try {
       const tab = await context.newPage();
-      const faults = watch(tab);
-      const page = new FarendPage(tab);
-      await page.open(url);
-      await page.keptForOffline();
-      if (process.env.FAREND_OFFLINE) {
-        await context.setOffline(true);
-        await page.open(url);
-      }
-      const stray = strayRequests(context);
-      await body(page);
-      assert.deepEqual([...faults.filter((it) => !tolerates?.test(it)), ...stray], []);
+      await body(tab, watch(tab));
     } finally {
       await context.close();
     }
+  });
+}
+
+/**
+ * Runs `body` with the page opened and ready; `options.url` is another address than the usual one, and
+ * `options.tolerates` matches the faults that the flow brings about itself.
+ */
+export function flow(name, { url = pageUrl, tolerates, ...options }, body) {
+  inTab(name, options, async (tab, faults) => {
+    const page = new FarendPage(tab);
+    await page.open(url);
+    await page.keptForOffline();
+    if (process.env.FAREND_OFFLINE) {
+      await tab.context().setOffline(true);
+      await page.open(url);
+    }
+    const stray = strayRequests(tab.context());
+    await body(page);
+    assert.deepEqual([...faults.filter((it) => !tolerates?.test(it)), ...stray], []);
   });
 }

@@ -1,46 +1,90 @@
-// A host of one's own: its folder can be changed while pages are open, and its files damaged.
+// Another page with Farend in a frame, on a server of its own: a page that a driver makes up counts as
+// one of the open net, which may not reach into this machine.
 
-import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
-import { extname, join } from 'node:path';
+import { after, before } from 'node:test';
 
-const types = {
-  '.css': 'text/css',
-  '.html': 'text/html',
-  '.js': 'text/javascript',
-  '.json': 'application/json',
-  '.wasm': 'application/wasm',
-  '.webmanifest': 'application/manifest+json',
+import { pageUrl, required } from './chromium.mjs';
+import { inTab } from './flow.mjs';
+import { FarendPage } from './page.mjs';
+
+/** Answers by path: functions that take request and response. */
+const answers = new Map();
+const server = createServer((request, response) => {
+  const answer = answers.get(request.url) ?? (() => response.writeHead(404).end());
+  answer(request, response);
+});
+before(() => new Promise((listens) => server.listen(0, '127.0.0.1', listens)));
+after(() => {
+  server.close();
+  server.closeAllConnections();
+});
+
+/** The page's own origin. */
+export const own = new URL(pageUrl).origin;
+
+/** The origin of the other server, which is of another site than the page. */
+export const other = () => {
+  const name = new URL(pageUrl).hostname === 'localhost' ? '127.0.0.1' : 'localhost';
+  return `http://${name}:${server.address().port}`;
 };
 
-/** Serves `folder` until it is closed. */
-export async function host(folder) {
-  const it = {
-    folder,
-    /** What stands at an address in place of the file: text, or a status where there is none. */
-    instead: new Map(),
-    /** The addresses that were asked for. */
-    asked: [],
-  };
-  const server = createServer(async ({ url }, answer) => {
-    const { pathname } = new URL(url, 'http://host');
-    const path = pathname === '/' ? '/index.html' : pathname;
-    it.asked.push(path);
-    const instead = it.instead.get(path);
-    const content =
-      typeof instead === 'string' ? instead : await readFile(join(it.folder, path)).catch(() => null);
-    const status = typeof instead === 'number' ? instead : content === null ? 404 : 200;
-    answer.writeHead(status, {
-      'content-type': types[extname(path)] ?? 'text/plain',
-      'cache-control': 'no-cache',
-    });
-    answer.end(status === 200 ? content : '');
+/** Lets the other server answer a path; gives the whole address. */
+export function answering(path, answer) {
+  answers.set(path, answer);
+  return other() + path;
+}
+
+/** A page whose body is this. */
+const html = (body) => `<!doctype html><html lang="en">
+  <head><title>A host</title><link rel="icon" href="data:,"></head>
+  <body style="margin: 0">${body}</body></html>`;
+
+/** Lets an origin have a page. */
+export async function havePage(tab, origin, path, body) {
+  const page = { contentType: 'text/html', body: html(body) };
+  if (origin === own) return tab.route(own + path, (route) => route.fulfill(page));
+  return answering(path, (_, response) => {
+    response.writeHead(200, { 'content-type': page.contentType }).end(page.body);
   });
-  await new Promise((ready) => server.listen(0, '127.0.0.1', ready));
-  it.url = `http://localhost:${server.address().port}/`;
-  it.close = () => {
-    server.closeAllConnections();
-    return new Promise((closed) => server.close(closed));
-  };
-  return it;
+}
+
+/** Opens a page with such a body, at an origin. */
+export async function openHost(tab, origin, body) {
+  await havePage(tab, origin, '/host.html', body);
+  await tab.goto(`${origin}/host.html`);
+}
+
+/** The page as sent by a host that lets it connect to other addresses. */
+const open = new URL(`${required('FAREND_SUB_FOLDER')}/`, pageUrl);
+
+/** The address of the framed page with options. */
+export const framedAddress = (query) => `${query.yard ? open : pageUrl}?${new URLSearchParams(query)}`;
+
+const escaped = (text) => text.replaceAll('&', '&amp;').replaceAll('"', '&quot;');
+
+/** The tag of a frame. */
+export const frameTag = (address, { sandbox, allow = '' } = {}) => {
+  const boxed = sandbox === undefined ? '' : `sandbox="${sandbox}"`;
+  return `<iframe src="${escaped(address)}" ${boxed} allow="${allow}" title="Farend"
+    style="width: 100%; height: 900px; border: 0"></iframe>`;
+};
+
+/** The page in the frame, as soon as its frame is there. */
+export async function inFrame(tab, selector = 'iframe') {
+  const frame = await tab.waitForSelector(selector);
+  return new FarendPage(await frame.contentFrame());
+}
+
+/**
+ * Runs `body` with a page that has Farend in a frame, of another site or of Farend's own: with Farend,
+ * its tab and all that goes wrong.
+ */
+export function framed(name, { fromOwn = false, sandbox, allow, query = {}, ...options }, body) {
+  inTab(name, options, async (tab, faults) => {
+    await openHost(tab, fromOwn ? own : other(), frameTag(framedAddress(query), { sandbox, allow }));
+    const page = await inFrame(tab);
+    await page.heading().waitFor();
+    await body(page, tab, faults);
+  });
 }

@@ -7,7 +7,7 @@ import { after, before, test } from 'node:test';
 
 import { assertAccessible } from './accessibility.mjs';
 import { launch, required, tellViolations, watch } from './chromium.mjs';
-import { host } from './host.mjs';
+import { host } from './own_host.mjs';
 import { FarendPage } from './page.mjs';
 
 const dist = required('FAREND_DIST');

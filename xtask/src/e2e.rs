@@ -56,7 +56,8 @@ fn node(
     more: Option<(&str, &Path)>,
 ) -> Result<()> {
     let dist = host.dist();
-    let server = Server::bind(0, &dist, &finish::everywhere(&dist)?)?;
+    let headers = finish::everywhere(&dist)?;
+    let server = Server::bind(0, &dist, &headers)?.with_example(&host.example());
     let url = server.url()?;
     server.serve_in_background();
 

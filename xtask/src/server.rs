@@ -17,6 +17,9 @@ use crate::finish::Header;
 /// from one that sends nothing but files.
 pub const SUB_FOLDER: &str = "/some/folder";
 
+/// The address of the example of a dealer's page.
+const EXAMPLE: &str = "/example-dealer";
+
 /// Ports tried before giving up.
 const TRIES: u16 = 50;
 
@@ -37,6 +40,12 @@ impl Server {
         })
     }
 
+    /// Serves the example of a dealer's page beside the page.
+    pub fn with_example(mut self, folder: &Path) -> Self {
+        self.pages = self.pages.nest_service(EXAMPLE, ServeDir::new(folder));
+        self
+    }
+
     pub fn url(&self) -> Result<String> {
         Ok(format!("http://{}/", self.listener.local_addr()?))
     }
@@ -48,7 +57,7 @@ impl Server {
             .build()?
             .block_on(async {
                 let listener = tokio::net::TcpListener::from_std(self.listener)?;
-                axum::serve(listener, self.pages).await
+                axum::serve(listener, with_headers(self.pages)).await
             })?;
         Ok(())
     }
@@ -90,12 +99,17 @@ fn pages(dist: &Path, headers: &[Header]) -> Result<Router> {
     }
     Ok(Router::new()
         .nest_service(SUB_FOLDER, files())
-        .fallback_service(careful)
+        .fallback_service(careful))
+}
+
+fn with_headers(pages: Router) -> Router {
+    let always_says = |name, value| always(name, HeaderValue::from_static(value));
+    pages
         // Whoever looks for a rebuilt page gets it, also its unhashed index.html.
-        .layer(always(
-            header::CACHE_CONTROL,
-            HeaderValue::from_static("no-store"),
-        )))
+        .layer(always_says(header::CACHE_CONTROL, "no-store"))
+        .layer(always_says(header::X_CONTENT_TYPE_OPTIONS, "nosniff"))
+        // A frame without an origin of its own asks for the page's files as a stranger.
+        .layer(always_says(header::ACCESS_CONTROL_ALLOW_ORIGIN, "*"))
 }
 
 fn always(name: HeaderName, value: HeaderValue) -> SetResponseHeaderLayer<HeaderValue> {
@@ -118,17 +132,23 @@ mod tests {
     }
 
     #[test]
-    fn files_come_typed_and_uncached_at_both_addresses() {
+    fn files_come_typed_uncached_and_shared_at_every_address() {
         let sh = xshell::Shell::new().unwrap();
         let dist = sh.create_temp_dir().unwrap();
         let write = |name: &str, text: &str| sh.write_file(dist.path().join(name), text).unwrap();
         write("page.wasm", "module");
         let policy = ("Content-Security-Policy", "default-src 'none'".to_owned());
-        let server = Server::bind(0, dist.path(), &[policy]).unwrap();
+        let server = Server::bind(0, dist.path(), &[policy])
+            .unwrap()
+            .with_example(dist.path());
         let address = server.listener.local_addr().unwrap();
         server.serve_in_background();
 
-        for path in ["/page.wasm", "/some/folder/page.wasm"] {
+        for path in [
+            "/page.wasm",
+            "/some/folder/page.wasm",
+            "/example-dealer/page.wasm",
+        ] {
             let mut stream = TcpStream::connect(address).unwrap();
             write!(stream, "GET {path} HTTP/1.0\r\n\r\n").unwrap();
             let mut answer = String::new();
@@ -139,6 +159,10 @@ mod tests {
                 "{answer}"
             );
             assert!(answer.contains("cache-control: no-store"), "{answer}");
+            assert!(
+                answer.contains("access-control-allow-origin: *"),
+                "{answer}"
+            );
             assert!(answer.ends_with("module"), "{answer}");
             let policy = "content-security-policy: default-src 'none'\r\n";
             assert_eq!(answer.contains(policy), path == "/page.wasm", "{answer}");

@@ -7,6 +7,7 @@ pub mod claims;
 pub mod columns;
 pub mod cost;
 pub mod drawing;
+pub mod embed;
 pub mod fields;
 pub mod fit;
 pub mod grid;

@@ -1,6 +1,6 @@
 //! Messages about files and links.
 
-use super::{labels, list, tables_in};
+use super::{embed, labels, list, tables_in};
 use crate::browser::NotKept;
 use crate::model::Notice;
 use crate::storage::Keeping;
@@ -83,12 +83,14 @@ pub fn notice(notice: &Notice) -> (String, &[Fault]) {
                 .to_owned(),
             &[],
         ),
-        Notice::SavedFromFrame => (
-            "This page stands in a frame of another page, which may keep files back. If none has \
-             come, open the page in a tab of its own and save again."
-                .to_owned(),
+        Notice::SavedFromFrame { file, .. } => (
+            format!(
+                "{file} was handed over, but the page around this one may keep files back. If none \
+                 has come, take it from here:"
+            ),
             &[],
         ),
+        Notice::EarlierYard(day) => (embed::kept_since(day), &[]),
         Notice::CantDraw => (
             "This browser doesn't make pixels of the picture here. Save it as SVG: it shows the \
              same, sharp at any size."
@@ -141,6 +143,7 @@ pub fn keeping(keeping: &Keeping) -> &'static str {
             "The yard was changed in another tab. Until you say which of the two counts, this tab's \
              changes aren't kept."
         }
+        Keeping::OfAddress => embed::OF_ADDRESS,
         Keeping::Other(None) => {
             "Another tab went back to the demo yard. Until you say which of the two counts, this \
              tab's changes aren't kept."

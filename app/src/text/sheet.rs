@@ -14,7 +14,7 @@ use farend_core::units::{Quantity, UnitSystem};
 pub const OPEN: &str = "Page to take home";
 pub const BACK: &str = "Back to the comparison";
 pub const PRINT: &str = "Print or save as PDF";
-pub const CANT_PRINT: &str = "This frame keeps the printer closed. Open the page by itself, or use \
+pub const CANT_PRINT: &str = "This frame keeps the printer closed. Print from a tab of its own, or from \
     the browser's own menu.";
 pub const OUTCOME: &str = "How it comes out";
 pub const LEDGER: &str = "Where it goes";
@@ -25,8 +25,8 @@ pub const FITS: &str = "All that is known of it fits.";
 pub const BUY: &str = "What it takes beside the machine";
 pub const ASK: &str = "Still to ask";
 pub const CODE: &str = "This comparison, live:";
-pub const NO_CODE: &str = "A page in a frame or from a disk has no address to give; make this page \
-    from the dealer's website to get a code.";
+pub const NO_CODE: &str = "A page from a disk has no address to give; make this page from the dealer's \
+    website to get a code.";
 pub const LONG_CODE: &str = "The address is too long for a code: ask the dealer for the link.";
 pub const FOOT: &str = "Reckoned by Farend, which replaces neither manuals nor trained people.";
 pub const INVENTED: &str = "Invented demo data.";

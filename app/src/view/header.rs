@@ -1,11 +1,13 @@
 //! Name, yard, units, and what can be done with files and links.
 
+use super::copy_box::CopyBox;
 use super::language::LanguageChoice;
 use super::opening;
 use super::parts::{self, Later};
 use super::radio::radio;
 use super::save::hand_over;
 use crate::browser;
+use crate::embed::part::Part;
 use crate::model::Model;
 use crate::text::labels;
 use farend_core::state::{State, View};
@@ -19,7 +21,8 @@ use web_sys::HtmlInputElement;
 /// Identifier of what opens the menu of files.
 pub const MENU: &str = "menu";
 
-/// The head of the page.
+/// The head of the page, as far as the host lets it. The yard's name is always there, and so is the
+/// page's for those who listen.
 #[component]
 pub fn Header() -> impl IntoView {
     let model = Model::of_page();
@@ -32,28 +35,36 @@ pub fn Header() -> impl IntoView {
     };
     view! {
         <header class="head">
-            <div class="brand">
+            <div class="brand" class:hidden=move || !model.shows(Part::Header)>
                 <h1>{labels::TITLE}</h1>
                 <Show when=move || model.view.get() == View::Pair>
                     <p>{labels::purpose()}</p>
                 </Show>
             </div>
             <div class="reader">
-                <UnitSwitch />
-                <LanguageChoice />
+                <Show when=move || model.shows(Part::Units)>
+                    <UnitSwitch />
+                </Show>
+                <Show when=move || model.shows(Part::Language)>
+                    <LanguageChoice />
+                </Show>
             </div>
-            <details class="menu" data-testid="menu">
-                <summary id=MENU>{labels::menu()}</summary>
-                <div class="tools">
-                    <Later load=parts::file_tools />
-                </div>
-            </details>
-            <details class="menu" data-testid="save-menu">
-                <summary>{labels::save()}</summary>
-                <div class="tools">
-                    <Later load=parts::save_tools />
-                </div>
-            </details>
+            <Show when=move || model.shows(Part::Files)>
+                <details class="menu" data-testid="menu">
+                    <summary id=MENU>{labels::menu()}</summary>
+                    <div class="tools">
+                        <Later load=parts::file_tools />
+                    </div>
+                </details>
+            </Show>
+            <Show when=move || model.shows(Part::Save)>
+                <details class="menu" data-testid="save-menu">
+                    <summary>{labels::save()}</summary>
+                    <div class="tools">
+                        <Later load=parts::save_tools />
+                    </div>
+                </details>
+            </Show>
             <Views />
             <p class="yard" data-testid="yard-name">
                 {yard_name}
@@ -65,32 +76,39 @@ pub fn Header() -> impl IntoView {
     }
 }
 
-/// The views of what is chosen.
+/// The views of what is chosen, where there are several.
 #[component]
 fn Views() -> impl IntoView {
     let model = Model::of_page();
+    let others = [Part::Grid, Part::Editor, Part::Practice];
+    if !others.into_iter().any(|part| model.shows(part)) {
+        return None;
+    }
     let view = move |view: View, name: &'static str| {
+        let shown = Part::of_view(view).is_none_or(|part| model.shows(part));
         let current = move || (model.view.get() == view).then_some("page");
         let go = move |_| model.state.update(|state| state.view = view);
-        view! {
-            <button
-                type="button"
-                data-testid=format!("view-{}", view.word())
-                aria-current=current
-                on:click=go
-            >
-                {name}
-            </button>
-        }
+        shown.then(|| {
+            view! {
+                <button
+                    type="button"
+                    data-testid=format!("view-{}", view.word())
+                    aria-current=current
+                    on:click=go
+                >
+                    {name}
+                </button>
+            }
+        })
     };
-    view! {
+    Some(view! {
         <nav class="views" aria-label=labels::views()>
             {view(View::Pair, labels::view_pair())}
             {view(View::Grid, labels::view_grid())}
             {view(View::Yard, labels::view_yard())}
             {view(View::Practice, labels::view_practice())}
         </nav>
-    }
+    })
 }
 
 #[component]
@@ -134,7 +152,12 @@ fn OpenFile() -> impl IntoView {
         opening::open(model, input.files(), move || input.set_value(""));
     };
     let save = move |_| {
-        hand_over(model, labels::DEMO_FILE, browser::blob(DEMO, browser::JSON));
+        hand_over(
+            model,
+            labels::DEMO_FILE,
+            Some(DEMO.to_owned()),
+            browser::JSON,
+        );
     };
     view! {
         <label class="button">
@@ -198,10 +221,12 @@ pub fn CopyLink(
                 Copied::Done => labels::copied().into_any(),
                 Copied::ByHand(address) => {
                     view! {
-                        <label>
-                            {labels::copy_by_hand()}
-                            <input type="text" readonly prop:value=address />
-                        </label>
+                        <CopyBox
+                            id="link-by-hand"
+                            label=labels::copy_by_hand()
+                            text=address
+                            at_once=true
+                        />
                     }
                         .into_any()
                 }

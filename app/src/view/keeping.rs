@@ -32,8 +32,7 @@ pub fn KeepingBox() -> impl IntoView {
     let save_kept = move |text: &str| {
         let text = text.to_owned();
         let save = move || {
-            let content = browser::blob(&text, browser::JSON);
-            hand_over(model, notices::KEPT_FILE, content);
+            hand_over(model, notices::KEPT_FILE, Some(text.clone()), browser::JSON);
         };
         button("save-kept", notices::SAVE_KEPT, Box::new(save))
     };
@@ -42,7 +41,7 @@ pub fn KeepingBox() -> impl IntoView {
         button("take-other", notices::TAKE_OTHER, Box::new(take))
     };
     let answers = move |keeping: &Keeping| match keeping {
-        Keeping::Kept | Keeping::Not(_) => vec![close()],
+        Keeping::Kept | Keeping::Not(_) | Keeping::OfAddress => vec![close()],
         Keeping::SetAside(text) => vec![save_kept(text), close()],
         Keeping::Held(text) => vec![save_kept(text), keep(notices::OVERWRITE)],
         Keeping::Other(_) => vec![take(), keep(notices::KEEP_MINE)],

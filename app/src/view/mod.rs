@@ -2,6 +2,7 @@
 
 mod answer;
 mod bars;
+mod begin;
 mod beside;
 mod cautions;
 mod choices;
@@ -9,16 +10,19 @@ mod choose;
 mod claims;
 mod code;
 mod control;
+mod copy_box;
 mod cost;
 mod curve;
 mod deciding;
 mod deeper;
 mod drawing;
+mod elsewhere;
 mod entry;
 mod fit;
 mod fold;
 mod following;
 mod foot;
+mod for_host;
 mod formula;
 mod grid;
 mod header;

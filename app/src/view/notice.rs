@@ -1,7 +1,12 @@
 //! What the user must be told about a file or a link.
 
+use super::copy_box::CopyBox;
+use super::elsewhere::Elsewhere;
+use crate::browser;
+use crate::embed::part::Part;
 use crate::model::{Model, Notice};
-use crate::text::{labels, notices};
+use crate::storage::Keeper;
+use crate::text::{embed, labels, notices};
 use farend_core::fault::Fault;
 use farend_core::state::View;
 use farend_core::yard::edit::Editing;
@@ -14,8 +19,15 @@ pub const CLOSE: &str = "close-notice";
 #[component]
 pub fn NoticeBox() -> impl IntoView {
     let model = Model::of_page();
+    let keeper = Keeper::of_page();
     let body = move |notice: &Notice| {
-        let (sentence, faults) = notices::notice(notice);
+        let (sentence, faults) = match notice {
+            // Whatever is opened beside it, the yard of an address is loaded again.
+            Notice::OpenedYard(file) | Notice::OpenedComparison(file) if keeper.is_of_address() => {
+                (embed::opened(file), Default::default())
+            }
+            _ => notices::notice(notice),
+        };
         let good = matches!(
             notice,
             Notice::OpenedYard(_) | Notice::OpenedComparison(_) | Notice::TookTable { .. }
@@ -50,7 +62,7 @@ fn offer(model: Model, notice: &Notice) -> Option<AnyView> {
             file,
             mendable: Some(yard),
             ..
-        } => {
+        } if model.shows(Part::Editor) => {
             let (file, yard) = (file.clone(), Editing::clone(yard));
             let open = move |_| {
                 model.notice.set(None);
@@ -84,6 +96,15 @@ fn offer(model: Model, notice: &Notice) -> Option<AnyView> {
                 }
                 .into_any(),
             )
+        }
+        Notice::SavedFromFrame { text, .. } => {
+            let text = text.clone().map(|text| {
+                view! { <CopyBox id="file-text" label=embed::TEXT_TO_COPY text=text lines=4 /> }
+            });
+            Some(view! { {text} <Elsewhere /> }.into_any())
+        }
+        Notice::CantSave | Notice::CantDraw if browser::is_framed() => {
+            Some(view! { <Elsewhere /> }.into_any())
         }
         _ => None,
     }

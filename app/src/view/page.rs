@@ -2,12 +2,14 @@
 
 use super::answer::Answer;
 use super::bars::Bars;
+use super::begin::{Begin, Stage};
 use super::cautions::Cautions;
 use super::choices::Choices;
 use super::header::Header;
 use super::language::focus_choice;
 use super::parts::{self, Later};
-use crate::browser;
+use crate::embed::part::Part;
+use crate::embed::{Options, colours, height};
 use crate::language::Speech;
 use crate::model::Model;
 use crate::model::grid::GridModel;
@@ -22,19 +24,33 @@ use farend_core::yard::edit::Whose;
 use farend_core::yard::list::List;
 use leptos::prelude::*;
 
-/// The page, with the state that its address holds.
+/// The page, as its host wants it.
 #[component]
 pub fn Page() -> impl IntoView {
     let speech = Speech::start();
     provide_context(speech);
-    let (yard, keeper) = Keeper::start();
-    let model = Model::new(yard, &browser::fragment());
+    let mut options = Options::of_page();
+    options.faults.extend(colours::take_over(&options.colours));
+    let origin = options.origin.clone();
+    let begin = Begin::of(options);
+    provide_context(begin);
+    height::tell(origin, move || begin.stands());
+    parts::load_all();
+    move || match begin.stage.get() {
+        Stage::Waiting => view! { <Later load=parts::far_yard /> }.into_any(),
+        Stage::Open(model, keeper) => view! { <Whole model=*model keeper=keeper /> }.into_any(),
+    }
+}
+
+/// All of the page, with the state that its address holds.
+#[component]
+fn Whole(model: Model, keeper: Keeper) -> impl IntoView {
+    let speech = Speech::of_page();
     provide_context(model);
     provide_context(keeper);
     provide_context(Offline::follow());
     provide_context(Once::<GridModel>::new());
     provide_context(Once::<PracticeModel>::new());
-    parts::load_all();
     Effect::new(move |before: Option<()>| {
         speech.language.track();
         if before.is_some() {
@@ -74,6 +90,7 @@ fn Parts() -> impl IntoView {
                 View::Yard => view! { <Later load=parts::yard /> }.into_any(),
                 View::Practice => view! { <Later load=parts::practice /> }.into_any(),
             }}
+            <Later load=parts::for_host />
         </main>
         <div class:covered=move || model.taking_home.get() || is_large()>
             <Later load=parts::foot />
@@ -89,7 +106,9 @@ fn Parts() -> impl IntoView {
 fn Pair() -> impl IntoView {
     let model = Model::of_page();
     view! {
-        <Choices />
+        <Show when=move || model.shows(Part::Choices)>
+            <Choices />
+        </Show>
         <Nothing />
         <Show when=move || model.comparison.read().is_some()>
             <Compared />
@@ -124,26 +143,30 @@ fn Nothing() -> impl IntoView {
             <section class="notice" data-testid="nothing">
                 <h2>{text::NOTHING_TO_COMPARE}</h2>
                 {told}
-                <button type="button" data-testid="to-editor" on:click=edit>
-                    {text::TO_EDITOR}
-                </button>
+                <Show when=move || model.shows(Part::Editor)>
+                    <button type="button" data-testid="to-editor" on:click=edit>
+                        {text::TO_EDITOR}
+                    </button>
+                </Show>
             </section>
         </Show>
     }
 }
 
-/// All that is told of a machine and an implement that can be compared.
+/// All that is told of a machine and an implement that can be compared, as far as the host lets it.
 #[component]
 fn Compared() -> impl IntoView {
+    let model = Model::of_page();
+    let later = move |part, load| model.shows(part).then(|| view! { <Later load=load /> });
     view! {
         <Answer />
         <div class="columns">
-            <Bars />
-            <Later load=parts::what_if />
-            <Later load=parts::ledger />
+            {model.shows(Part::Routes).then(|| view! { <Bars /> })}
+            {later(Part::WhatIf, parts::what_if)}
+            {later(Part::Ledger, parts::ledger)}
         </div>
-        <Later load=parts::deciding />
-        <Later load=parts::deeper />
+        {later(Part::Deciding, parts::deciding)}
+        {later(Part::Deeper, parts::deeper)}
         <Cautions />
     }
 }

@@ -2,6 +2,7 @@
 
 use super::answer::reasons;
 use super::code::code;
+use super::elsewhere::CantPrint;
 use super::picture::Picture;
 use super::watch;
 use crate::model::Model;
@@ -85,7 +86,7 @@ fn Print() -> impl IntoView {
         >
             {sheet::PRINT}
         </button>
-        <p role="status">{move || refused.get().then_some(sheet::CANT_PRINT)}</p>
+        <CantPrint refused=refused told=sheet::CANT_PRINT />
     }
 }
 

@@ -14,9 +14,7 @@ use leptos::prelude::*;
 pub fn YardTables() -> impl IntoView {
     let model = Model::of_page();
     let save = move |name: String, table: Table| {
-        let text = table.to_csv();
-        let content = text.and_then(|text| browser::blob(&text, browser::CSV));
-        hand_over(model, &name, content);
+        hand_over(model, &name, table.to_csv(), browser::CSV);
     };
     let buttons = move |list: List| {
         let whole = move |_| {

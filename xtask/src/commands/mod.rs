@@ -30,8 +30,11 @@ flows in Chromium against the release page, size";
 
 pub fn run(host: &Host, port: u16) -> Result<()> {
     let dist = timed(|steps| build_page(host, steps))?;
-    let server = Server::bind(port, &dist, &finish::everywhere(&dist)?)?;
-    println!("\nFarend is served at {}  (Ctrl-C ends it)", server.url()?);
+    let headers = finish::everywhere(&dist)?;
+    let server = Server::bind(port, &dist, &headers)?.with_example(&host.example());
+    let url = server.url()?;
+    println!("\nFarend is served at {url}  (Ctrl-C ends it)");
+    println!("A dealer's page with it in a frame: {url}example-dealer/");
     server.serve()
 }
 

@@ -1,5 +1,6 @@
 //! What is shown, to be taken along: as a table, on paper.
 
+use super::super::elsewhere::CantPrint;
 use super::super::save::hand_over;
 use crate::model::Model;
 use crate::model::grid::GridModel;
@@ -14,8 +15,7 @@ pub fn Take() -> impl IntoView {
     let refused = RwSignal::new(false);
     let save = move |_| {
         let text = untrack(|| tables::grid(model, grid)).to_csv();
-        let content = text.and_then(|text| browser::blob(&text, browser::CSV));
-        hand_over(model, grid::FILE, content);
+        hand_over(model, grid::FILE, text, browser::CSV);
     };
     let print = move |_| refused.set(!browser::print());
     view! {
@@ -27,6 +27,6 @@ pub fn Take() -> impl IntoView {
                 {grid::PRINT}
             </button>
         </div>
-        <p role="status">{move || refused.get().then_some(grid::CANT_PRINT)}</p>
+        <CantPrint refused=refused told=grid::CANT_PRINT />
     }
 }

@@ -7,6 +7,7 @@ use crate::model::Model;
 use crate::model::practice::PracticeModel;
 use crate::text::practice::{self as text, group as words};
 use crate::text::sheet;
+use crate::view::elsewhere::CantPrint;
 use crate::view::entry::NumberEntry;
 use crate::view::header::CopyLink;
 use crate::view::save::hand_over;
@@ -42,6 +43,7 @@ fn Maker(sheet: RwSignal<Option<Sheet>>) -> impl IntoView {
     let model = Model::of_page();
     let group = PracticeModel::of_page().group;
     let told = RwSignal::new(String::new());
+    let refused = RwSignal::new(false);
     let change = move |change: &dyn Fn(CaseSet) -> CaseSet| {
         if let Some(set) = untrack(|| group.chosen()) {
             group.choose(change(set));
@@ -104,8 +106,7 @@ fn Maker(sheet: RwSignal<Option<Sheet>>) -> impl IntoView {
             set,
         };
         let text = saved.to_json().ok();
-        let content = text.and_then(|text| browser::blob(&text, browser::JSON));
-        hand_over(model, words::FILE, content);
+        hand_over(model, words::FILE, text, browser::JSON);
     };
     view! {
         <h2>{text::GROUP}</h2>
@@ -151,8 +152,9 @@ fn Maker(sheet: RwSignal<Option<Sheet>>) -> impl IntoView {
             >
                 {words::SHOW}
             </button>
-            <PrintSheets sheet=sheet told=told />
+            <PrintSheets sheet=sheet refused=refused />
         </div>
+        <CantPrint refused=refused told=sheet::CANT_PRINT />
         <h3>{words::SHARE}</h3>
         <div class="tools">
             <CopyLink id="copy-set" label=words::COPY_LINK />
@@ -169,15 +171,16 @@ fn Maker(sheet: RwSignal<Option<Sheet>>) -> impl IntoView {
 
 /// The sheet for the learners, and that for the trainer.
 #[component]
-fn PrintSheets(sheet: RwSignal<Option<Sheet>>, told: RwSignal<String>) -> impl IntoView {
+fn PrintSheets(sheet: RwSignal<Option<Sheet>>, refused: RwSignal<bool>) -> impl IntoView {
     let print = move |which: Sheet| {
         move |_| {
             sheet.set(Some(which));
             // The sheet must be in the document before the browser looks at it.
             request_animation_frame(move || {
-                if !browser::print() {
+                let printed = browser::print();
+                refused.set(!printed);
+                if !printed {
                     sheet.set(None);
-                    told.set(sheet::CANT_PRINT.to_owned());
                 }
             });
         }

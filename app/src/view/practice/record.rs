@@ -87,8 +87,7 @@ fn Keep() -> impl IntoView {
     let told = RwSignal::new("");
     let export = move |_| {
         let text = record.record.with_untracked(Record::to_json).ok();
-        let content = text.and_then(|text| browser::blob(&text, browser::JSON));
-        hand_over(model, words::FILE, content);
+        hand_over(model, words::FILE, text, browser::JSON);
     };
     let answer = move |erase: bool| {
         move |_| {

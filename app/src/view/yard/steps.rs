@@ -3,7 +3,7 @@
 use crate::browser;
 use crate::model::Model;
 use crate::storage::{Keeper, Keeping};
-use crate::text::{notices, yard as text};
+use crate::text::{embed, notices, yard as text};
 use crate::view::save::hand_over;
 use farend_core::yard::history::{Deed, History};
 use leptos::ev;
@@ -14,8 +14,7 @@ use web_sys::HtmlInputElement;
 /// Offers the yard as a file.
 pub fn save_yard(model: Model) {
     let text = model.editing.read_untracked().to_json().ok();
-    let content = text.and_then(|text| browser::blob(&text, browser::JSON));
-    hand_over(model, text::FILE, content);
+    hand_over(model, text::FILE, text, browser::JSON);
 }
 
 /// Undo, redo, saving, and what becomes of changes.
@@ -61,6 +60,7 @@ pub fn Steps() -> impl IntoView {
         Keeping::Kept | Keeping::SetAside(_) => text::KEPT,
         Keeping::Not(_) => text::NOT_KEPT,
         Keeping::Held(_) | Keeping::Other(_) => text::HELD,
+        Keeping::OfAddress => embed::ANEW,
     };
     view! {
         <div class="steps" role="group" aria-label=text::STEPS>
