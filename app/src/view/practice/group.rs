@@ -177,7 +177,7 @@ fn PrintSheets(sheet: RwSignal<Option<Sheet>>, told: RwSignal<String>) -> impl I
             request_animation_frame(move || {
                 if !browser::print() {
                     sheet.set(None);
-                    told.set(sheet::CANT_PRINT.to_owned());
+                    told.set(sheet::cant_print().to_owned());
                 }
             });
         }
