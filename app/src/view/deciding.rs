@@ -35,10 +35,10 @@ pub fn Deciding() -> impl IntoView {
             <Fold name="claims" title=claims::TITLE>
                 <Claims />
             </Fold>
-            <Fold name="cost" title=cost::TITLE>
+            <Fold name="cost" title=cost::title()>
                 <Cost />
             </Fold>
-            <Fold name="beside" title=beside::TITLE>
+            <Fold name="beside" title=beside::title()>
                 <Beside />
             </Fold>
         </section>
