@@ -205,9 +205,13 @@ fn job(saved: Saved<'_>, surveyed: &Surveyed) -> Vec<Under> {
         time.and_then(|it| it.high),
     ];
     let times = columns::time().into_iter().zip(each);
-    std::iter::once(number(columns::job(), unit, shown.map(|(number, _)| number)))
-        .chain(times.map(|(header, time)| minutes(header, time)))
-        .collect()
+    std::iter::once(number(
+        columns::job(),
+        unit,
+        shown.map(|(number, _)| number),
+    ))
+    .chain(times.map(|(header, time)| minutes(header, time)))
+    .collect()
 }
 
 fn prices(saved: Saved<'_>, surveyed: &Surveyed) -> Vec<Under> {

@@ -32,11 +32,7 @@ pub fn time() -> [&'static str; 3] {
 
 /// A route's three prices.
 pub fn prices() -> [&'static str; 3] {
-    [
-        say::price_kit(),
-        say::price_variant(),
-        say::price_fitting(),
-    ]
+    [say::price_kit(), say::price_variant(), say::price_fitting()]
 }
 
 /// What a stage takes: speed, torque, flow, pressure.

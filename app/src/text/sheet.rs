@@ -70,11 +70,7 @@ pub fn to_buy(
             .fitting
             .map(|amount| named(fitting(), &price(amount))),
     );
-    lines.extend(
-        prices
-            .total()
-            .map(|total| named(together(), &price(total))),
-    );
+    lines.extend(prices.total().map(|total| named(together(), &price(total))));
     lines
 }
 

@@ -32,7 +32,7 @@ pub fn Deciding() -> impl IntoView {
             <Fold name="wanted" title=wanted::TITLE>
                 <WhatItTakes />
             </Fold>
-            <Fold name="claims" title=claims::TITLE>
+            <Fold name="claims" title=claims::title()>
                 <Claims />
             </Fold>
             <Fold name="cost" title=cost::title()>
