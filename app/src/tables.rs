@@ -100,7 +100,7 @@ pub fn grid(model: Model, grid: GridModel) -> Table {
                 units,
             ),
             power(words::NEEDED, need, units),
-            text(columns::KIT, cell.and_then(|cell| grid.kit_name(&cell))),
+            text(columns::kit(), cell.and_then(|cell| grid.kit_name(&cell))),
             text(
                 words::ASKS,
                 cell.map(|cell| words::asks(cell.fit == Judgement::Question)),
@@ -131,30 +131,30 @@ fn route(saved: Saved<'_>, surveyed: &Surveyed) -> Vec<Under> {
     let mut row = vec![
         text(labels::route_heading(), Some(labels::route(surveyed.route))),
         text(labels::standing_heading(), Some(standing)),
-        text(columns::WHY, why),
+        text(columns::why(), why),
     ];
     row.extend(powers(
-        columns::DELIVERED,
+        columns::delivered(),
         run.map(|run| run.delivered),
         units,
     ));
-    row.extend(powers(columns::NEED, Some(saved.comparison.need), units));
+    row.extend(powers(columns::need(), Some(saved.comparison.need), units));
     row.extend([
         number(
-            columns::PART,
+            columns::part(),
             "%",
             run.map(|run| run.delivered.likely / net * 100.0),
         ),
         quantity(
-            columns::ROTOR,
+            columns::rotor(),
             Quantity::Speed,
             (run.map(|run| run.rotor), AngularSpeed::ZERO),
             units,
         ),
         text(labels::held_by(), run.map(|run| labels::limit(run.limit))),
-        text(columns::KIT, kit.map(|kit| kit.name.as_str())),
-        text(columns::SEAT, running.map(|it| advice::seat(it.seat))),
-        minutes(columns::HOOK_UP, running.map(|it| it.hookup)),
+        text(columns::kit(), kit.map(|kit| kit.name.as_str())),
+        text(columns::seat(), running.map(|it| advice::seat(it.seat))),
+        minutes(columns::hook_up(), running.map(|it| it.hookup)),
     ]);
     let judgements = [
         Judgement::Pass,
@@ -204,10 +204,14 @@ fn job(saved: Saved<'_>, surveyed: &Surveyed) -> Vec<Under> {
         time.and_then(|it| it.likely),
         time.and_then(|it| it.high),
     ];
-    let times = columns::TIME.into_iter().zip(each);
-    std::iter::once(number(columns::JOB, unit, shown.map(|(number, _)| number)))
-        .chain(times.map(|(header, time)| minutes(header, time)))
-        .collect()
+    let times = columns::time().into_iter().zip(each);
+    std::iter::once(number(
+        columns::job(),
+        unit,
+        shown.map(|(number, _)| number),
+    ))
+    .chain(times.map(|(header, time)| minutes(header, time)))
+    .collect()
 }
 
 fn prices(saved: Saved<'_>, surveyed: &Surveyed) -> Vec<Under> {
@@ -219,9 +223,9 @@ fn prices(saved: Saved<'_>, surveyed: &Surveyed) -> Vec<Under> {
         prices.and_then(|it| it.variant),
         prices.and_then(|it| it.fitting),
     ];
-    let parts = columns::PRICES.into_iter().zip(each);
+    let parts = columns::prices().into_iter().zip(each);
     parts
-        .chain([(columns::TOTAL, prices.and_then(|it| it.total()))])
+        .chain([(columns::price_total(), prices.and_then(|it| it.total()))])
         .map(|(header, price)| number(header, currency, price))
         .collect()
 }
@@ -269,7 +273,7 @@ fn stage(
         power(labels::loses(), loses, units),
         power(labels::passes_on(), passes_on, units),
     ];
-    for (headers, drive) in [(columns::TAKES, from), (columns::PASSES_ON, to)] {
+    for (headers, drive) in [(columns::takes(), from), (columns::passes_on(), to)] {
         row.extend(carried(headers, drive, units));
     }
     row

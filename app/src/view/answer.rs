@@ -61,7 +61,7 @@ pub fn Answer() -> impl IntoView {
                     data-testid="take-home"
                     on:click=move |_| model.taking_home.set(true)
                 >
-                    {sheet::OPEN}
+                    {sheet::open()}
                 </button>
             </Show>
             <p class="hidden" role="status" data-testid="spoken">

@@ -3,6 +3,7 @@
 use super::radio::radio;
 use crate::model::Model;
 use crate::number;
+use crate::text::say::common;
 use crate::text::{advice, fit, labels};
 use farend_core::choice::{Weighed, Weight, Wish};
 use farend_core::fit::{Judgement, gravest};
@@ -112,7 +113,7 @@ fn row(
         <tr data-testid=format!("place-{}", surveyed.route.word())>
             <th scope="row">{labels::route(surveyed.route)}</th>
             <td data-label=labels::seat()>{advice::seat(seat)}</td>
-            <td data-label=labels::at_work_heading()>{means.join("; ")}</td>
+            <td data-label=labels::at_work_heading()>{means.join(common::between_clauses())}</td>
             <td data-label=labels::hookup()>{hookup}</td>
             <td data-label=labels::standing_for_good()>{labels::standing(running.for_good)}</td>
             <td data-label=labels::points()>{points}</td>

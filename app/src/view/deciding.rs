@@ -32,13 +32,13 @@ pub fn Deciding() -> impl IntoView {
             <Fold name="wanted" title=wanted::TITLE>
                 <WhatItTakes />
             </Fold>
-            <Fold name="claims" title=claims::TITLE>
+            <Fold name="claims" title=claims::title()>
                 <Claims />
             </Fold>
-            <Fold name="cost" title=cost::TITLE>
+            <Fold name="cost" title=cost::title()>
                 <Cost />
             </Fold>
-            <Fold name="beside" title=beside::TITLE>
+            <Fold name="beside" title=beside::title()>
                 <Beside />
             </Fold>
         </section>

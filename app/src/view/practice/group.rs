@@ -154,7 +154,7 @@ fn Maker(sheet: RwSignal<Option<Sheet>>) -> impl IntoView {
             </button>
             <PrintSheets sheet=sheet refused=refused />
         </div>
-        <CantPrint refused=refused told=sheet::CANT_PRINT />
+        <CantPrint refused=refused told=sheet::cant_print() />
         <h3>{words::SHARE}</h3>
         <div class="tools">
             <CopyLink id="copy-set" label=words::COPY_LINK />
