@@ -117,7 +117,7 @@ fn BackToDemo() -> impl IntoView {
                         {text::NO_DEMO}
                     </button>
                     <button type="button" on:click=move |_| save_yard(model)>
-                        {notices::SAVE_YARD}
+                        {notices::save_yard()}
                     </button>
                 </div>
             </div>
