@@ -41,7 +41,7 @@ pub fn YardView() -> impl IntoView {
                 <EntryForm whose=Whose::Yard />
             </div>
         </Fold>
-        <Fold name="tables" title=tables_in::TITLE>
+        <Fold name="tables" title=tables_in::title()>
             <YardTables />
         </Fold>
         <div class="editor">
