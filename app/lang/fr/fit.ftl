@@ -30,7 +30,7 @@ name-axle-load = Charge par essieu
 name-couplers = Coupleurs
 name-motor-flow = Débit vers le moteur hydraulique
 name-motor-pressure = Pression au moteur hydraulique
-name-case-drain = Drain du moteur hydraulique
+name-case-drain = Retour de drain
 name-oil-heat = Chaleur de l'huile
 
 other-kits = C'est le kit qui apporte le plus qui est retenu. Cet autre du parc convient mieux : { $kits }.
@@ -160,7 +160,7 @@ ask-front-hooks = Y a-t-il un faux châssis qui va sous cette machine ?
 ask-third-function = Y a-t-il une troisième fonction au bout du chargeur ?
 ask-balance = Que portent les essieux, et à quelle distance pend l'outil ?
 ask-couplers = De quelle taille sont les coupleurs de la machine et ceux des flexibles ?
-ask-case-drain = Le moteur hydraulique demande-t-il un drain, et y a-t-il un retour sans pression au réservoir ?
+ask-case-drain = Le moteur hydraulique demande-t-il un retour de drain, et y a-t-il un retour sans pression au réservoir ?
 ask-shaft-torque = Qu'admettent la prise de force, l'arbre à cardans et l'entrée de l'outil ?
 ask-angle = De combien plient les joints du kit au travail ?
 ask-axle-load = Que peut porter chaque essieu, et que porte-t-il avec outil et lest ?
