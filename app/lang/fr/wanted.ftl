@@ -2,7 +2,7 @@
 
 title = Que faudrait-il ?
 wished = Pour atteindre
-already = Tel quel, il l'atteint déjà.
+already = Tel quel, c'est déjà atteint.
 apply = Essayer ces réglages
 note =
     Aux valeurs probables. Les tailles de boîtiers, pompes, moteurs et flexibles sont les courantes ; ce qu'un
