@@ -85,24 +85,24 @@ pub fn grid(model: Model, grid: GridModel) -> Table {
         let standing = cell.map_or(labels::no_fit(), |cell| labels::standing(cell.standing));
         Some(vec![
             text(labels::machine(), Some(grid.machine_name(row))),
-            kind(machine_kind, words::MACHINE_KIND),
+            kind(machine_kind, words::kind_of_machine()),
             text(labels::implement(), Some(grid.implement_name(column))),
-            kind(implement_kind, words::IMPLEMENT_KIND),
+            kind(implement_kind, words::kind_of_implement()),
             text(labels::standing_heading(), Some(standing)),
             text(
                 labels::route_heading(),
                 shown.map(|(route, _)| labels::route(route)),
             ),
-            number(words::RATIO, "", cell.map(|cell| cell.ratio)),
+            number(words::ratio(), "", cell.map(|cell| cell.ratio)),
             power(
-                words::DELIVERED,
+                words::delivered(),
                 cell.zip(need).map(|(cell, need)| cell.delivered(need)),
                 units,
             ),
-            power(words::NEEDED, need, units),
+            power(words::needed(), need, units),
             text(columns::kit(), cell.and_then(|cell| grid.kit_name(&cell))),
             text(
-                words::ASKS,
+                words::ask_first(),
                 cell.map(|cell| words::asks(cell.fit == Judgement::Question)),
             ),
         ])

@@ -103,7 +103,7 @@ fn row(
         Some(weighed) => points(weighed),
         None => {
             let why = match gravest(&surveyed.items) {
-                Judgement::Stop => fit::judgement(Judgement::Stop).to_lowercase(),
+                Judgement::Stop => fit::stop_small().to_owned(),
                 _ => labels::standing_small(running.for_good).to_owned(),
             };
             format!("{} ({why})", labels::not_weighed())

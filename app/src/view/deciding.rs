@@ -29,7 +29,7 @@ pub fn Deciding() -> impl IntoView {
             <Fold name="choose" title=labels::choose()>
                 <Choose />
             </Fold>
-            <Fold name="wanted" title=wanted::TITLE>
+            <Fold name="wanted" title=wanted::title()>
                 <WhatItTakes />
             </Fold>
             <Fold name="claims" title=claims::title()>

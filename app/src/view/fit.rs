@@ -41,7 +41,7 @@ fn by_gravity(items: &[Item], units: UnitSystem) -> impl IntoView + use<> {
             .collect();
         (!items.is_empty()).then(|| {
             view! {
-                <ul class="fit" data-judgement=fit::judgement(judgement)>
+                <ul class="fit" data-judgement=mark(judgement)>
                     {items.into_iter().map(|it| item(it, units)).collect_view()}
                 </ul>
             }
@@ -69,7 +69,7 @@ fn by_gravity(items: &[Item], units: UnitSystem) -> impl IntoView + use<> {
 fn item(item: &Item, units: UnitSystem) -> impl IntoView + use<> {
     view! {
         <li>
-            <span class="judged" data-judgement=fit::judgement(item.judgement)>
+            <span class="judged" data-judgement=mark(item.judgement)>
                 {fit::judgement(item.judgement)}
             </span>
             <span>
@@ -77,6 +77,16 @@ fn item(item: &Item, units: UnitSystem) -> impl IntoView + use<> {
                 {fit::remedy(item, units).map(|remedy| view! { <i>{remedy}</i> })}
             </span>
         </li>
+    }
+}
+
+/// A judgement's name in the style sheet.
+fn mark(judgement: Judgement) -> &'static str {
+    match judgement {
+        Judgement::Pass => "Fits",
+        Judgement::Advice => "Mind",
+        Judgement::Question => "Ask",
+        Judgement::Stop => "Stop",
     }
 }
 

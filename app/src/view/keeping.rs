@@ -34,17 +34,17 @@ pub fn KeepingBox() -> impl IntoView {
         let save = move || {
             hand_over(model, notices::KEPT_FILE, Some(text.clone()), browser::JSON);
         };
-        button("save-kept", notices::SAVE_KEPT, Box::new(save))
+        button("save-kept", notices::save_kept(), Box::new(save))
     };
     let take = move || {
         let take = move || keeper.take_other(model);
-        button("take-other", notices::TAKE_OTHER, Box::new(take))
+        button("take-other", notices::take_other(), Box::new(take))
     };
     let answers = move |keeping: &Keeping| match keeping {
         Keeping::Kept | Keeping::Not(_) | Keeping::OfAddress => vec![close()],
         Keeping::SetAside(text) => vec![save_kept(text), close()],
-        Keeping::Held(text) => vec![save_kept(text), keep(notices::OVERWRITE)],
-        Keeping::Other(_) => vec![take(), keep(notices::KEEP_MINE)],
+        Keeping::Held(text) => vec![save_kept(text), keep(notices::overwrite())],
+        Keeping::Other(_) => vec![take(), keep(notices::keep_mine())],
     };
     let body = move || {
         let keeping = keeper.keeping.read();
@@ -54,7 +54,7 @@ pub fn KeepingBox() -> impl IntoView {
                 <div class="tools">
                     {button(
                         "save-own",
-                        notices::SAVE_YARD,
+                        notices::save_yard(),
                         Box::new(move || save_yard(model)),
                     )} {answers(&keeping)}
                 </div>

@@ -72,7 +72,7 @@ fn offer(model: Model, notice: &Notice) -> Option<AnyView> {
             Some(
                 view! {
                     <button type="button" data-testid="mend-here" on:click=open>
-                        {notices::MEND_HERE}
+                        {notices::mend_here()}
                     </button>
                 }
                 .into_any(),
@@ -91,7 +91,7 @@ fn offer(model: Model, notice: &Notice) -> Option<AnyView> {
             Some(
                 view! {
                     <button type="button" data-testid="open-demo" on:click=open>
-                        {notices::OPEN_DEMO}
+                        {notices::open_demo()}
                     </button>
                 }
                 .into_any(),

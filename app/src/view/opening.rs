@@ -65,7 +65,7 @@ pub fn DropHint() -> impl IntoView {
     view! {
         <Show when=move || held.get()>
             <div class="drop" data-testid="drop-hint">
-                <p>{tables_in::DROP}</p>
+                <p>{tables_in::let_go()}</p>
             </div>
         </Show>
     }

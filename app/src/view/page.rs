@@ -141,11 +141,11 @@ fn Nothing() -> impl IntoView {
     view! {
         <Show when=move || model.comparison.read().is_none()>
             <section class="notice" data-testid="nothing">
-                <h2>{text::NOTHING_TO_COMPARE}</h2>
+                <h2>{text::nothing_to_compare()}</h2>
                 {told}
                 <Show when=move || model.shows(Part::Editor)>
                     <button type="button" data-testid="to-editor" on:click=edit>
-                        {text::TO_EDITOR}
+                        {text::to_editor()}
                     </button>
                 </Show>
             </section>

@@ -33,7 +33,7 @@ pub fn YardTables() -> impl IntoView {
     };
     view! {
         <div class="yard-tables">
-            <p>{tables_in::TABLES}</p>
+            <p>{tables_in::tables()}</p>
             {List::ALL.iter().map(|list| buttons(*list)).collect_view()}
         </div>
     }

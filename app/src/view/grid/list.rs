@@ -154,7 +154,7 @@ fn details(
         .map(|need| number::power(cell.delivered(need), units));
     let kit = grid.kit_name(&cell);
     let asks = (cell.fit == Judgement::Question).then(|| {
-        view! { <span class="asks">{grid::ASKS}</span> }
+        view! { <span class="asks">{grid::ask_first()}</span> }
     });
     view! {
         <span class="standing" data-standing=looks(Some(cell.standing))>

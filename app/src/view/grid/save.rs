@@ -21,12 +21,12 @@ pub fn Take() -> impl IntoView {
     view! {
         <div class="tools">
             <button type="button" data-testid="grid-save" on:click=save>
-                {grid::SAVE}
+                {grid::save()}
             </button>
             <button type="button" data-testid="grid-print" on:click=print>
-                {grid::PRINT}
+                {grid::print()}
             </button>
         </div>
-        <CantPrint refused=refused told=grid::CANT_PRINT />
+        <CantPrint refused=refused told=grid::cant_print() />
     }
 }

@@ -30,18 +30,18 @@ pub fn YardView() -> impl IntoView {
         let OpenEntry { list, place } = model.open_entry.get();
         match place {
             Some(place) => view! { <EntryForm whose=Whose::Entry(list, place) /> }.into_any(),
-            None => view! { <p class="fine">{text::CHOOSE}</p> }.into_any(),
+            None => view! { <p class="fine">{text::choose()}</p> }.into_any(),
         }
     };
     view! {
         <h2>{labels::view_yard()}</h2>
         <Steps />
-        <Fold name="own" title=text::OWN>
+        <Fold name="own" title=text::own()>
             <div class="part-body">
                 <EntryForm whose=Whose::Yard />
             </div>
         </Fold>
-        <Fold name="tables" title=tables_in::TITLE>
+        <Fold name="tables" title=tables_in::title()>
             <YardTables />
         </Fold>
         <div class="editor">
