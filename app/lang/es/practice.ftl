@@ -17,7 +17,7 @@ begin-set = { $count ->
    *[other] Hacer la serie: { $count } casos
 }
 no-case =
-    En este patio no hay ninguna pareja de máquina y apero que dé un caso justo de ese tipo. Pruebe otro
+    En este patio no hay ninguna pareja de máquina y apero que dé un caso claro de ese tipo. Pruebe otro
     tipo u otro patio.
 find = Volver a un caso
 case-number = Número del caso

@@ -9,7 +9,7 @@ part-record = Où vous en êtes
 alone-lead =
     Un cas à la fois : une machine, un outil, une question. Dites d'abord ce que vous pensez, puis voyez
     pourquoi. Personne ne compte vos erreurs.
-what = Que travailler
+what = Sur quoi s'exercer
 any-kind = Un peu de tout
 begin = Commencer
 begin-set = { $count ->
@@ -17,7 +17,7 @@ begin-set = { $count ->
    *[other] Faire la série : { $count } cas
 }
 no-case =
-    Ce parc n'a aucune paire de machine et d'outil qui donne un cas honnête de ce genre. Essayez un autre
+    Ce parc n'a aucune paire de machine et d'outil qui donne un cas clair de ce genre. Essayez un autre
     genre ou un autre parc.
 find = Retrouver un cas
 case-number = Numéro du cas

@@ -9,7 +9,7 @@ question-amount = ¿Cuánta potencia llega al rotor por { $route }?
 question-limit = ¿Qué limita lo que llega por { $route }?
 question-sheet = ¿Puede ser cierta esta ficha? Y si no, ¿qué está mal?
 question-fit = ¿Se puede acoplar por { $route }?
-question-wanted = ¿Cuál de estos cambios basta por sí solo para que { $route } llegue a «{ $standing }» ({ $meaning })?
+question-wanted = ¿Cuál de estos cambios, por sí solo, lleva { $route } a «{ $standing }» ({ $meaning })?
 
 ## What is wrong with a sheet
 

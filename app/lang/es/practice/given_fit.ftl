@@ -17,8 +17,8 @@ loader-lifts = La pala cargadora levanta
 
 couplers = Enchufes rápidos
     .facts = máquina: { $machine }; mangueras: { $hoses }
-case-drain = Drenaje de carcasa
-    .motor = el motor lo necesita: { $answer }
-    .hoses = las mangueras lo tienen: { $answer }
-    .machine = la máquina lo tiene: { $answer }
+case-drain = Línea de drenaje
+    .motor = el motor la necesita: { $answer }
+    .hoses = las mangueras la tienen: { $answer }
+    .machine = la máquina la tiene: { $answer }
 third-function = Tercera función

@@ -17,7 +17,7 @@ reaches = ¿Basta?
 right = Correcto.
     .by-guessing = Correcto. Mire por qué, y la próxima vez no tendrá que adivinar.
 close = Cerca, pero no del todo.
-wrong = No es esta. Así es como va.
+wrong = No es esta. Vea cómo es.
     .though-sure = No es esta. Lo daba por seguro, así que esta es la que conviene recordar.
 
 ## The truth in short
@@ -32,19 +32,19 @@ change-brings = { $change }: llegan { $power }, { $meaning }.
 
 engine-as-hydraulic = Tomar la potencia del motor por la del aceite
     .instead =
-        Le pasa a muchos. Pero el aceite solo lleva su caudal por su presión, por fuerte que sea el motor que
+        A muchos les pasa. Pero el aceite solo lleva su caudal por su presión, por fuerte que sea el motor que
         mueve la bomba. El resto de la potencia del motor nunca entra en el aceite.
 adds-flows = Sumar caudales
     .instead =
-        Parece una sola bomba para todo. Pero lo que toma la dirección y lo que da otra salida nunca llega al
-        motor de este apero: cuente solo lo que viene por su propia manguera.
+        Parece una sola bomba para todo. Pero lo que toma la dirección y lo que da otra salida no llegan nunca
+        al motor de este apero: cuente solo lo que viene por su propia manguera.
 forgets-return = Olvidar la ida y la vuelta
     .instead =
         Es fácil, porque unas mangueras no parecen una pérdida. Pero válvula, enchufes rápidos y mangueras
         quitan presión a la ida y a la vuelta, y el motor hidráulico trabaja solo con lo que queda en medio.
 pressure-for-speed = Más presión para más velocidad
     .instead =
-        Parece lógico, porque un empuje más fuerte se siente más rápido. Pero la velocidad del motor
+        Suena lógico, porque un empuje más fuerte parece más rápido. Pero la velocidad del motor
         hidráulico la marca solo el caudal; más presión lo hace más fuerte, no más rápido.
 ignores-speed = Contar la potencia y olvidar la velocidad
     .instead =

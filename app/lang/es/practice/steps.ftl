@@ -5,9 +5,9 @@ route-cant = { $route }: no se puede acoplar. { $why }
 stage = { $stage }: toma { $takes }, pierde { $loses }, entrega { $gives } ({ $rate }, { $effort }).
 at-the-rotor = Rotor: { $arrives }.
 
-sheet-holds = { $check }: se cumple. { $finding }
+sheet-holds = { $check }: cuadra. { $finding }
 sheet-mind = { $check }: ojo. { $finding }
-sheet-wrong = { $check }: no puede ser. { $finding }
+sheet-wrong = { $check }: imposible. { $finding }
 
 looked-at = { $judgement }: { $name }. { $finding }
 these-fit = Esto encaja: { $names }.

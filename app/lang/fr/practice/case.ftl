@@ -10,7 +10,7 @@ question-amount = Combien de puissance arrive au rotor par { $route } ?
 question-limit = Qu'est-ce qui limite ce qui arrive par { $route } ?
 question-sheet = Cette fiche peut-elle être juste ? Sinon, qu'est-ce qui cloche ?
 question-fit = Peut-on l'atteler par { $route } ?
-question-wanted = Lequel de ces changements suffit seul pour que { $route } arrive à « { $standing } » ({ $meaning }) ?
+question-wanted = Lequel de ces changements, à lui seul, amène { $route } à « { $standing } » ({ $meaning }) ?
 
 ## What is wrong with a sheet
 

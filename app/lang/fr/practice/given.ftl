@@ -30,7 +30,7 @@ motor = Moteur hydraulique
 input-rear = Entrée pour l'arrière
 input-front = Entrée pour l'avant
 shaft = { $speed }, doit tourner { $direction }
-    .rated = { $speed }, doit tourner { $direction }, supporte { $power }
+    .rated = { $speed }, doit tourner { $direction }, admet { $power }
 
 ## The kit
 

@@ -17,7 +17,7 @@ loader-lifts = Le chargeur lève
 
 couplers = Coupleurs
     .facts = machine : { $machine } ; flexibles : { $hoses }
-case-drain = Retour de fuites
+case-drain = Retour de drain
     .motor = le moteur en demande un : { $answer }
     .hoses = les flexibles en ont un : { $answer }
     .machine = la machine en a un : { $answer }

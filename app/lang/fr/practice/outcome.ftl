@@ -17,7 +17,7 @@ reaches = Suffit ?
 right = Juste.
     .by-guessing = Juste. Voyez pourquoi, et la prochaine fois vous n'aurez pas à deviner.
 close = Proche, mais pas tout à fait.
-wrong = Pas celle-ci. Voici comment cela va.
+wrong = Pas celle-ci. Voici ce qu'il en est.
     .though-sure = Pas celle-ci. Vous en étiez sûr, donc c'est celle à retenir.
 
 ## The truth in short
@@ -49,5 +49,5 @@ pressure-for-speed = Plus de pression pour plus de vitesse
         moteur hydraulique ; plus de pression le rend plus fort, pas plus rapide.
 ignores-speed = Compter la puissance et oublier la vitesse
     .instead =
-        Les kilowatts sont là, mais un rotor sous son régime minimal ne fait rien de bon avec eux : regardez
-        aussi la vitesse.
+        Les kilowatts sont là, mais un rotor sous son régime minimal n'en fait rien de bon : regardez aussi la
+        vitesse.

@@ -40,7 +40,7 @@ idea-flow-is-speed = Le débit, c'est la vitesse ; la pression, c'est le couple.
         Le débit amène ce rotor à { $reached } ; il est fait pour { $rated } et travaille à partir de { $lowest }.
         Plus de pression le rendrait plus fort, pas plus rapide.
 idea-change-costs = Chaque changement de forme coûte.
-    .here = De l'arbre à l'huile, par les flexibles et de retour à un arbre, chaque pas prend sa part : { $each }.
+    .here = De l'arbre à l'huile, par les flexibles et de retour à un arbre, chaque passage prend sa part : { $each }.
     .shaft = l'arbre perd { $lost } des { $taken } qu'il prend
     .oil = l'huile perd { $lost } des { $taken } qu'elle prend
 go-on = À vous d'essayer sur des cas
