@@ -1,5 +1,7 @@
 //! The words around the page: for the host that frames it, for a yard that comes from an address, and
-//! for what a frame keeps back.
+//! for what a frame keeps back. Faults of the host's options are told in English, as all faults are.
+
+pub use super::say::embed::*;
 
 use crate::far_yard::Refusal;
 use crate::fetched::Failure;
@@ -42,60 +44,15 @@ pub fn for_host(faults: &[Fault]) -> String {
     format!("For whoever put this page here: {options}")
 }
 
-// A yard from an address.
-pub const TRY_AGAIN: &str = "Try again";
-pub const USE_DEMO: &str = "Use the demo yard";
-pub const NOT_LOADED: &str = "The yard couldn't be loaded";
-pub const OF_ADDRESS: &str = "This yard comes from an address and is loaded anew each time: your \
-    changes last as long as this page stays open. Save the yard as a file to have it again.";
-pub const ANEW: &str = "Changes last as long as this page stays open: save the yard as a file.";
-
-/// While it comes.
-pub fn loading(address: &str) -> String {
-    format!("The yard is being loaded from {address} …")
-}
-
-/// Why it isn't there.
+/// Why a yard isn't there.
 pub fn refusal(refusal: &Refusal) -> String {
     match refusal {
-        Refusal::Failed(Failure::Unreachable) => {
-            "It can't be reached: there is no network, no such \
-            address, or its host doesn't share it with other pages."
-                .to_owned()
-        }
-        Refusal::Failed(Failure::TooSlow) => "Its host hasn't answered in time.".to_owned(),
-        Refusal::Failed(Failure::Moved) => {
-            "Its host leads on to an address that isn't safe to load from.".to_owned()
-        }
-        Refusal::Failed(Failure::Status(404 | 410)) => {
-            "There is nothing at this address.".to_owned()
-        }
-        Refusal::Failed(Failure::Status(status)) => {
-            format!("Its host refused it, with number {status}.")
-        }
-        Refusal::Failed(Failure::TooLarge) => "It is larger than any yard.".to_owned(),
-        Refusal::Faults(_) => "It isn't a yard that can be used:".to_owned(),
+        Refusal::Failed(Failure::Unreachable) => unreachable().to_owned(),
+        Refusal::Failed(Failure::TooSlow) => too_slow().to_owned(),
+        Refusal::Failed(Failure::Moved) => moved().to_owned(),
+        Refusal::Failed(Failure::Status(404 | 410)) => nothing_there().to_owned(),
+        Refusal::Failed(Failure::Status(status)) => refused(&status.to_string()),
+        Refusal::Failed(Failure::TooLarge) => too_large().to_owned(),
+        Refusal::Faults(_) => no_yard().to_owned(),
     }
 }
-
-/// A yard that was loaded on an earlier day.
-pub fn kept_since(day: &str) -> String {
-    format!(
-        "The yard's address can't be reached. This is the yard as it was when this browser last \
-         loaded it, on {day}."
-    )
-}
-
-/// A file that is open, and not kept.
-pub fn opened(file: &str) -> String {
-    format!(
-        "{file} is open for as long as this page is. It stays on this device, and this browser \
-         doesn't keep it."
-    )
-}
-
-// Ways round what a frame keeps back.
-pub const OPEN_IN_TAB: &str = "Open this page in a tab of its own";
-pub const TAB_REFUSED: &str = "No tab has opened: copy the address into a new one.";
-pub const ADDRESS_TO_COPY: &str = "The address, to copy";
-pub const TEXT_TO_COPY: &str = "The file's text, to copy";

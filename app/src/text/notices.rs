@@ -75,6 +75,6 @@ pub fn keeping(keeping: &Keeping) -> &'static str {
         Keeping::Held(_) => say::held(),
         Keeping::Other(Some(_)) => say::other_changed(),
         Keeping::Other(None) => say::other_went_back(),
-        Keeping::OfAddress => embed::OF_ADDRESS,
+        Keeping::OfAddress => embed::of_address(),
     }
 }

@@ -123,16 +123,16 @@ fn refused(begin: Begin, refusal: &Refusal) -> impl IntoView + use<> {
     view! {
         <main class="page">
             <div class="notice" role="alert" data-testid="refused-yard">
-                <h1>{text::NOT_LOADED}</h1>
+                <h1>{text::not_loaded()}</h1>
                 <p class="far-address">{begin.address()}</p>
                 <p>{text::refusal(refusal)}</p>
                 {(!faults.is_empty()).then(|| view! { <ul>{faults}</ul> })}
                 <div class="tools">
                     <button type="button" data-testid="try-again" on:click=move |_| begin.load()>
-                        {text::TRY_AGAIN}
+                        {text::try_again()}
                     </button>
                     <button type="button" data-testid="use-demo" on:click=use_demo>
-                        {text::USE_DEMO}
+                        {text::use_demo()}
                     </button>
                 </div>
             </div>

@@ -25,14 +25,14 @@ pub fn Elsewhere() -> impl IntoView {
         <Show when=move || address.read().is_some()>
             <div class="elsewhere">
                 <button type="button" data-testid="open-in-tab" on:click=open>
-                    {text::OPEN_IN_TAB}
+                    {text::open_in_tab()}
                 </button>
                 <CopyBox
                     id="address"
-                    label=text::ADDRESS_TO_COPY
+                    label=text::address_to_copy()
                     text=Signal::derive(move || address.get().unwrap_or_default())
                 />
-                <p role="status">{move || refused.get().then_some(text::TAB_REFUSED)}</p>
+                <p role="status">{move || refused.get().then_some(text::tab_refused())}</p>
             </div>
         </Show>
     }

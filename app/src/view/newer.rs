@@ -39,7 +39,7 @@ pub fn NewerBox() -> impl IntoView {
                             data-testid="save-before"
                             on:click=move |_| save_yard(model)
                         >
-                            {notices::SAVE_YARD}
+                            {notices::save_yard()}
                         </button>
                     </Show>
                     <button type="button" data-testid="reload-now" on:click=reload>

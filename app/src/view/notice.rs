@@ -99,7 +99,7 @@ fn offer(model: Model, notice: &Notice) -> Option<AnyView> {
         }
         Notice::SavedFromFrame { text, .. } => {
             let text = text.clone().map(|text| {
-                view! { <CopyBox id="file-text" label=embed::TEXT_TO_COPY text=text lines=4 /> }
+                view! { <CopyBox id="file-text" label=embed::text_to_copy() text=text lines=4 /> }
             });
             Some(view! { {text} <Elsewhere /> }.into_any())
         }

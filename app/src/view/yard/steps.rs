@@ -60,7 +60,7 @@ pub fn Steps() -> impl IntoView {
         Keeping::Kept | Keeping::SetAside(_) => text::kept(),
         Keeping::Not(_) => text::not_kept(),
         Keeping::Held(_) | Keeping::Other(_) => text::held(),
-        Keeping::OfAddress => embed::ANEW,
+        Keeping::OfAddress => embed::anew(),
     };
     view! {
         <div class="steps" role="group" aria-label=text::steps()>
