@@ -1,5 +1,12 @@
 //! What is asked of the browser itself. Every refusal comes back as a value.
 
+mod frame;
+
+pub use frame::{
+    address, colour, follow_height, now, open_tab, origin_of, public_address, query, root_style,
+    set_root_class, set_root_style, tell_parent, yard_address,
+};
+
 use js_sys::Promise;
 use leptos::prelude::set_timeout;
 use std::cell::Cell;
@@ -9,9 +16,9 @@ use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    Blob, BlobPropertyBag, CanvasRenderingContext2d, Element, File, HtmlAnchorElement,
-    HtmlCanvasElement, HtmlElement, HtmlImageElement, HtmlScriptElement, Storage, Url, Worker,
-    WorkerOptions, WorkerType, XmlSerializer,
+    Blob, BlobPropertyBag, CanvasRenderingContext2d, CustomEvent, Element, Event, File,
+    HtmlAnchorElement, HtmlCanvasElement, HtmlElement, HtmlImageElement, HtmlScriptElement,
+    Storage, Url, Worker, WorkerOptions, WorkerType, XmlSerializer,
 };
 
 fn window() -> Option<web_sys::Window> {
@@ -73,6 +80,33 @@ pub fn replace_fragment(fragment: &str) {
     }
 }
 
+/// Puts a word of the query in the page's address, where the address has one to replace.
+pub fn replace_query(name: &str, word: &str) {
+    let replaced = || {
+        let window = window()?;
+        let address = Url::new(&window.location().href().ok()?).ok()?;
+        address.search_params().get(name)?;
+        address.search_params().set(name, word);
+        let history = window.history().ok()?;
+        history
+            .replace_state_with_url(&JsValue::NULL, "", Some(&address.href()))
+            .ok()
+    };
+    // A frame that may not change its address keeps it.
+    let _ = replaced();
+}
+
+/// Says in which language the document is, and what it is called.
+pub fn name_document(locale: &str, title: &str) {
+    if let Some(document) = window().and_then(|window| window.document()) {
+        document.set_title(title);
+        if let Some(root) = document.document_element() {
+            // The name of the attribute is sound.
+            let _ = root.set_attribute("lang", locale);
+        }
+    }
+}
+
 /// Pixels of the page's own type size.
 pub fn rem() -> f64 {
     let size = || {
@@ -85,25 +119,9 @@ pub fn rem() -> f64 {
     size().unwrap_or(16.0)
 }
 
-/// The page's address with a fragment.
-pub fn address(fragment: &str) -> String {
-    let href = window().and_then(|window| window.location().href().ok());
-    let href = href.unwrap_or_default();
-    let page = href.split('#').next().unwrap_or_default();
-    format!("{page}#{fragment}")
-}
-
 /// The pixels of the screen for each pixel of the page.
 pub fn pixel_ratio() -> f64 {
     window().map_or(1.0, |window| window.device_pixel_ratio())
-}
-
-/// The address with a fragment to hand to others: none where the page comes from a disk or stands in
-/// a frame.
-pub fn public_address(fragment: &str) -> Option<String> {
-    let protocol = window()?.location().protocol().ok()?;
-    let is_served = matches!(protocol.as_str(), "http:" | "https:");
-    (is_served && !is_framed()).then(|| address(fragment))
 }
 
 /// Opens the browser's printing. False where nothing came of it, as in a frame that may not print.
@@ -223,20 +241,38 @@ pub fn is_framed() -> bool {
     })
 }
 
+/// The build that the page is of. `None` where it was built without finishing.
+pub fn build() -> Option<String> {
+    meta("page-version").filter(|build| !build.is_empty())
+}
+
+/// What a tag in the page's head says under a name.
+fn meta(name: &str) -> Option<String> {
+    let selector = format!("meta[name=\"{name}\"]");
+    let found = window()?.document()?.query_selector(&selector).ok()??;
+    found.get_attribute("content")
+}
+
+/// Tells a script beside the program something.
+pub fn announce(event: &str) {
+    if let (Some(window), Ok(event)) = (window(), Event::new(event)) {
+        // Nobody prevents it.
+        let _ = window.dispatch_event(&event);
+    }
+}
+
+/// The word that a script beside the program tells with an event.
+pub fn detail(event: &Event) -> Option<String> {
+    event.dyn_ref::<CustomEvent>()?.detail().as_string()
+}
+
 /// The program again, as a worker. `None` where the browser refuses.
 pub fn worker() -> Option<Worker> {
     let document = window()?.document()?;
-    let meta = |name: &str| {
-        let selector = format!("meta[name=\"{name}\"]");
-        let found = document.query_selector(&selector).ok()??;
-        let address = found.get_attribute("content")?;
-        let base = document.base_uri().ok()??;
-        Some(Url::new_with_base(&address, &base).ok()?.href())
-    };
     let script = document.get_element_by_id("start")?;
     let script: HtmlScriptElement = script.dyn_into().ok()?;
     let address = Url::new(&script.src()).ok()?;
-    for name in ["page-code", "page-wasm"] {
+    for name in ["page-code", "page-wasm", "page-sum"] {
         address.search_params().append(name, &meta(name)?);
     }
     let options = WorkerOptions::new();

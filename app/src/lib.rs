@@ -4,15 +4,22 @@
 //! that is shown derives from them; only controls, links and files change them.
 
 mod browser;
+mod embed;
+mod far_yard;
+mod fetched;
 mod figure;
 mod grid_work;
+mod intl;
+mod language;
 mod lettering;
 mod link;
 mod model;
 mod number;
+mod offline;
 mod outdoors;
 mod rest;
 mod segments;
+mod start_script;
 mod storage;
 mod tables;
 mod text;

@@ -12,6 +12,11 @@ use std::time::Duration;
 /// changes on every step of a slider.
 const REST: Duration = Duration::from_millis(200);
 
+/// Puts the state in the address at once.
+pub fn write(model: Model) {
+    browser::replace_fragment(&model.state.with_untracked(State::to_link));
+}
+
 /// The address follows the state, and a link followed within the page becomes the state.
 pub fn follow(model: Model) {
     let at_rest = AfterRest::of(REST);

@@ -9,6 +9,8 @@ pub mod table;
 pub mod work;
 pub mod yard;
 
+use crate::embed::Options;
+use crate::embed::part::Part;
 use crate::text::advice;
 use farend_core::compare::{Comparison, compare};
 use farend_core::control::Control;
@@ -87,7 +89,14 @@ pub enum Notice {
     /// The browser doesn't let the page save a file.
     CantSave,
     /// A file was handed over, but the frame around the page may keep it back.
-    SavedFromFrame,
+    SavedFromFrame {
+        /// Its name.
+        file: String,
+        /// Its text, where it has one.
+        text: Option<String>,
+    },
+    /// The yard's address can't be reached, so it's the one that was loaded then.
+    EarlierYard(String),
     /// The browser doesn't make pixels of the picture.
     CantDraw,
     /// The open route can't be hooked up, so there is no ledger to save.
@@ -98,6 +107,8 @@ pub enum Notice {
 /// them.
 #[derive(Clone, Copy)]
 pub struct Model {
+    /// What the page's host wants of it.
+    pub options: StoredValue<Options>,
     /// The yard as it is written, faulty entries and all.
     pub editing: RwSignal<Editing>,
     /// The steps that led to it.
@@ -136,10 +147,11 @@ pub struct Model {
 
 impl Model {
     /// A yard, with the state that a link holds, where it holds one.
-    pub fn new(yard: Editing, fragment: &str) -> Self {
+    pub fn new(yard: Editing, fragment: &str, options: Options) -> Self {
         let editing = RwSignal::new(yard);
         let yard = Memo::new(move |_| Arc::new(editing.read().sound()));
-        let (state, notice) = read_link(&yard.read_untracked(), fragment);
+        let (state, notice) = read_link(&yard.read_untracked(), fragment, &options);
+        let options = StoredValue::new(options);
         let state = RwSignal::new(state);
         let machine = Memo::new(move |_| {
             let id = state.read().machine.clone();
@@ -176,7 +188,13 @@ impl Model {
             let weights = weights.get();
             Some(recommend(comparison.as_ref()?, survey.as_ref()?, weights))
         });
+        let view = Memo::new(move |_| {
+            let view = state.read().view;
+            let shown = Part::of_view(view).is_none_or(|part| options.read_value().shows(part));
+            if shown { view } else { View::Pair }
+        });
         Self {
+            options,
             editing,
             history: RwSignal::default(),
             open_entry: RwSignal::default(),
@@ -190,7 +208,7 @@ impl Model {
             settings,
             route: Memo::new(move |_| state.read().route),
             units: Memo::new(move |_| state.read().units),
-            view: Memo::new(move |_| state.read().view),
+            view,
             comparison,
             survey,
             recommendation,
@@ -202,30 +220,20 @@ impl Model {
         expect_context()
     }
 
-    /// Chooses a machine. What was turned belonged to the one before, but for the site.
+    /// Whether the page's host lets a part be shown.
+    pub fn shows(self, part: Part) -> bool {
+        self.options.read_value().shows(part)
+    }
+
+    /// Chooses a machine.
     pub fn choose_machine(self, id: String) {
-        self.state.update(|state| {
-            state.beside = state.beside.take().filter(|beside| *beside != id);
-            state.machine = id;
-            state.settings = state.settings.of_site();
-            state.prices.machines = Default::default();
-        });
+        self.state.update(|state| take_machine(state, id));
         self.keep_a_running_route();
     }
 
-    /// Chooses an implement. What was set for the work of the one before is of no use to it.
+    /// Chooses an implement.
     pub fn choose_implement(self, id: String) {
-        self.state.update(|state| {
-            state.implement = id;
-            state.settings = Settings {
-                ground_speed: None,
-                ground: None,
-                depth: None,
-                density: None,
-                job: None,
-                ..state.settings
-            };
-        });
+        self.state.update(|state| take_implement(state, id));
         self.keep_a_running_route();
     }
 
@@ -380,6 +388,27 @@ impl Model {
     }
 }
 
+/// Another machine. What was turned belonged to the one before, but for the site.
+fn take_machine(state: &mut State, id: String) {
+    state.beside = state.beside.take().filter(|beside| *beside != id);
+    state.machine = id;
+    state.settings = state.settings.of_site();
+    state.prices.machines = Default::default();
+}
+
+/// Another implement. What was set for the work of the one before is of no use to it.
+fn take_implement(state: &mut State, id: String) {
+    state.implement = id;
+    state.settings = Settings {
+        ground_speed: None,
+        ground: None,
+        depth: None,
+        density: None,
+        job: None,
+        ..state.settings
+    };
+}
+
 #[cfg(test)]
 pub(crate) mod tests {
     use super::*;
@@ -387,9 +416,13 @@ pub(crate) mod tests {
     use leptos::reactive::owner::Owner;
 
     pub fn with_model(fragment: &str, test: impl FnOnce(Model)) {
+        with_options(Options::default(), fragment, test);
+    }
+
+    pub fn with_options(options: Options, fragment: &str, test: impl FnOnce(Model)) {
         let owner = Owner::new();
         owner.set();
-        test(Model::new(demo(), fragment));
+        test(Model::new(demo(), fragment, options));
     }
 
     #[test]

@@ -1,69 +1,29 @@
 //! Numbers as people read them. The browser's own formatter does the work.
 
+use crate::intl;
+use crate::text::say::number as say;
 use farend_core::formula::Figure;
 use farend_core::quantity::{Power, Time};
 use farend_core::units::{Quantity, UnitSystem};
-use js_sys::{Array, Date, Function, Intl, Object, Reflect};
-use std::cell::RefCell;
-use wasm_bindgen::JsValue;
 
-/// The one locale so far; it must be one that every browser knows, or the formatter throws.
-const LOCALE: &str = "en";
-/// Formatters: from none to three digits after the point.
-const FORMATTERS: usize = 4;
-
-thread_local! {
-    /// One formatter for each number of digits: making one is slow.
-    static FORMATS: RefCell<[Option<Function>; FORMATTERS]> = const { RefCell::new([const { None }; FORMATTERS]) };
-}
-
-/// A number with exactly so many digits after the point.
+/// A number with exactly so many digits after the point, at most three.
 pub fn fixed(value: f64, digits: usize) -> String {
-    let digits = digits.min(FORMATTERS - 1);
-    FORMATS.with_borrow_mut(|formats| {
-        let format = formats[digits].get_or_insert_with(|| formatter(digits));
-        format
-            .call1(&JsValue::UNDEFINED, &value.into())
-            .ok()
-            .and_then(|text| text.as_string())
-            .unwrap_or_else(|| format!("{value:.digits$}"))
-    })
+    intl::number(value, digits)
 }
 
-fn formatter(digits: usize) -> Function {
-    let options = Object::new();
-    let digits = JsValue::from_f64(digits as f64);
-    for key in ["minimumFractionDigits", "maximumFractionDigits"] {
-        // Setting a key of a fresh object has no way to fail.
-        let _ = Reflect::set(&options, &key.into(), &digits);
-    }
-    Intl::NumberFormat::new(&Array::of1(&LOCALE.into()), &options).format()
+/// A count.
+pub fn count(count: usize) -> String {
+    intl::number(count as f64, 0)
 }
 
 /// An amount of money, in a currency where one is named: "1,250 €".
 pub fn money(amount: f64, currency: Option<&str>) -> String {
     // Cents don't matter in a hundred.
     let digits = if amount.abs() < 100.0 { 2 } else { 0 };
-    let Some(code) = currency else {
-        return fixed(amount, digits);
-    };
-    let options = Object::new();
-    for (key, value) in [
-        ("style", JsValue::from("currency")),
-        ("currency", code.into()),
-        ("minimumFractionDigits", (digits as f64).into()),
-        ("maximumFractionDigits", (digits as f64).into()),
-    ] {
-        // Setting a key of a fresh object has no way to fail.
-        let _ = Reflect::set(&options, &key.into(), &value);
+    match currency {
+        Some(code) => intl::money(amount, code, digits),
+        None => fixed(amount, digits),
     }
-    // A code of three capital letters is all that the formatter asks for.
-    let format = Intl::NumberFormat::new(&Array::of1(&LOCALE.into()), &options).format();
-    format
-        .call1(&JsValue::UNDEFINED, &amount.into())
-        .ok()
-        .and_then(|text| text.as_string())
-        .unwrap_or_else(|| fixed(amount, digits))
 }
 
 /// Digits after the point that a quantity deserves, by its unit and size.
@@ -100,8 +60,9 @@ fn digits(quantity: Quantity, value: f64) -> usize {
 
 /// A quantity with its unit: "36.0 kW".
 pub fn shown(quantity: Quantity, units: UnitSystem) -> String {
-    let (value, unit) = quantity.shown_in(units);
+    let (value, _) = quantity.shown_in(units);
     let number = fixed(value, digits(quantity, value));
+    let unit = unit(quantity, units);
     if unit.is_empty() {
         number
     } else {
@@ -113,6 +74,17 @@ pub fn shown(quantity: Quantity, units: UnitSystem) -> String {
     }
 }
 
+/// A quantity's unit as the language has it. Symbols are the same everywhere, words aren't.
+pub fn unit(quantity: Quantity, units: UnitSystem) -> &'static str {
+    let (_, symbol) = quantity.shown_in(units);
+    match symbol {
+        "rpm" => say::rpm(),
+        "tons" => say::tons(),
+        "tons/h" => say::tons_per_hour(),
+        symbol => symbol,
+    }
+}
+
 /// A power with its unit.
 pub fn power(power: Power, units: UnitSystem) -> String {
     shown(Quantity::Power(power), units)
@@ -120,10 +92,12 @@ pub fn power(power: Power, units: UnitSystem) -> String {
 
 /// Today's date in a style of the browser's formatter: "Nov 25, 2026" is medium.
 pub fn today(style: &str) -> String {
-    let options = Object::new();
-    let _ = Reflect::set(&options, &"dateStyle".into(), &style.into());
-    let text = Date::new_0().to_locale_date_string(LOCALE, &options);
-    text.into()
+    intl::date(None, style)
+}
+
+/// The date of a time as headers of the web write it, in such a style.
+pub fn day(written: &str, style: &str) -> String {
+    intl::date(Some(written), style)
 }
 
 /// A number as an input field wants it.
@@ -139,7 +113,7 @@ pub fn time(time: Time) -> String {
     const MOST: f64 = 6_000.0;
     let minutes = time.to_minutes().round();
     if minutes > MOST {
-        return "more than 100\u{a0}h".to_owned();
+        return say::more_than_100_hours().to_owned();
     }
     let (hours, rest) = ((minutes / 60.0).floor(), minutes % 60.0);
     match (hours > 0.0, rest > 0.0 || hours == 0.0) {
@@ -164,8 +138,12 @@ pub fn long_time(time: Time) -> String {
 /// A range: "27.3 to 30.1 kW".
 pub fn range(low: Quantity, high: Quantity, units: UnitSystem) -> String {
     let (value, _) = low.shown_in(units);
-    let low = fixed(value, digits(low, value));
-    format!("{low}\u{a0}to\u{a0}{}", shown(high, units))
+    between(&fixed(value, digits(low, value)), &shown(high, units))
+}
+
+/// A range of which both ends are written already, the unit in the second one.
+pub fn between(low: &str, high: &str) -> String {
+    say::Range { low, high }.said()
 }
 
 /// A figure of a formula with its range, if it has one: "0.860 (0.830 to 0.900)".

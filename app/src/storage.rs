@@ -34,6 +34,8 @@ pub enum Keeping {
     Held(String),
     /// Not before the user says whose: another tab keeps this, or nothing but the demo.
     Other(Option<String>),
+    /// Not at all: the yard comes from an address, and what is kept is another one.
+    OfAddress,
 }
 
 /// Keeps the yard.
@@ -45,8 +47,8 @@ pub struct Keeper {
     pub telling: RwSignal<bool>,
     /// What the browser keeps, as far as this tab knows.
     known: StoredValue<Option<String>>,
-    /// The demo as it would be kept: it need not be.
-    demo: StoredValue<Option<String>>,
+    /// What need not be kept, as it would be: the demo, or what came from an address.
+    given: StoredValue<Option<String>>,
     /// Whether the user has been told that nothing is kept.
     told: StoredValue<bool>,
 }
@@ -67,15 +69,29 @@ impl Keeper {
                 Err(_) => (None, Keeping::Held(text.clone()), Some(text)),
             },
         };
+        let keeper = Self::of(keeping, known, &demo);
+        (yard.unwrap_or(demo), keeper)
+    }
+
+    /// For a yard that comes from an address: nothing is kept, and what is kept isn't touched.
+    pub fn of_address(yard: &Editing) -> Self {
+        Self::of(Keeping::OfAddress, None, yard)
+    }
+
+    fn of(keeping: Keeping, known: Option<String>, given: &Editing) -> Self {
         let telling = matches!(keeping, Keeping::SetAside(_) | Keeping::Held(_));
-        let keeper = Self {
+        Self {
             keeping: RwSignal::new(keeping),
             telling: RwSignal::new(telling),
             known: StoredValue::new(known),
-            demo: StoredValue::new(kept::write(&demo)),
+            given: StoredValue::new(kept::write(given)),
             told: StoredValue::new(false),
-        };
-        (yard.unwrap_or(demo), keeper)
+        }
+    }
+
+    /// Whether the yard comes from an address.
+    pub fn is_of_address(self) -> bool {
+        *self.keeping.read() == Keeping::OfAddress
     }
 
     /// The keeper that the page has provided to its parts.
@@ -102,6 +118,13 @@ impl Keeper {
         });
     }
 
+    /// Keeps the yard at once. False where its changes last only as long as this page.
+    pub fn keep_now(self, model: Model) -> bool {
+        self.keep(model);
+        let own = self.own(model);
+        own.is_none() || self.known.with_value(|known| *known == own)
+    }
+
     /// Keeps the yard as it is now, where that is allowed and new.
     fn keep(self, model: Model) {
         if matches!(
@@ -113,6 +136,9 @@ impl Keeper {
         let own = self.own(model);
         if self.known.with_value(|known| *known == own) {
             return;
+        }
+        if *self.keeping.read_untracked() == Keeping::OfAddress {
+            return self.tell_once(Keeping::OfAddress);
         }
         let kept = match browser::kept(KEY) {
             // Another tab was faster.
@@ -131,20 +157,15 @@ impl Keeper {
                     self.telling.set(false);
                 }
             }
-            Err(why) => {
-                if !self.told.get_value() {
-                    self.told.set_value(true);
-                    self.tell(Keeping::Not(why));
-                }
-            }
+            Err(why) => self.tell_once(Keeping::Not(why)),
         }
     }
 
-    /// The yard as it would be kept: nothing where it is the demo.
+    /// The yard as it would be kept: nothing where it need not be.
     fn own(self, model: Model) -> Option<String> {
         let own = kept::write(&model.editing.read_untracked());
-        self.demo
-            .with_value(|demo| own.filter(|own| Some(own) != demo.as_ref()))
+        self.given
+            .with_value(|given| own.filter(|own| Some(own) != given.as_ref()))
     }
 
     /// Looks whether another tab keeps something else now.
@@ -152,8 +173,10 @@ impl Keeper {
         let Ok(there) = browser::kept(KEY) else {
             return;
         };
-        if matches!(*self.keeping.read_untracked(), Keeping::Held(_))
-            || self.known.with_value(|known| *known == there)
+        if matches!(
+            *self.keeping.read_untracked(),
+            Keeping::Held(_) | Keeping::OfAddress
+        ) || self.known.with_value(|known| *known == there)
         {
             return;
         }
@@ -168,6 +191,14 @@ impl Keeper {
     fn tell(self, keeping: Keeping) {
         self.keeping.set(keeping);
         self.telling.set(true);
+    }
+
+    /// Tells what the user need not hear again at every change.
+    fn tell_once(self, keeping: Keeping) {
+        if !self.told.get_value() {
+            self.told.set_value(true);
+            self.tell(keeping);
+        }
     }
 
     /// From here on all is kept as ever.

@@ -82,24 +82,27 @@ pub fn grid(model: Model, grid: GridModel) -> Table {
         let kind = |kind: Option<&'static str>, header| text(header, kind);
         let machine_kind = grid.machine_kind(row).map(words::machine_kind);
         let implement_kind = grid.implement_kind(column).map(words::implement_kind);
-        let standing = cell.map_or(labels::NO_FIT, |cell| labels::standing(cell.standing));
+        let standing = cell.map_or(labels::no_fit(), |cell| labels::standing(cell.standing));
         Some(vec![
-            text(labels::MACHINE, Some(grid.machine_name(row))),
-            kind(machine_kind, words::MACHINE_KIND),
-            text(labels::IMPLEMENT, Some(grid.implement_name(column))),
-            kind(implement_kind, words::IMPLEMENT_KIND),
-            text(labels::STANDING, Some(standing)),
-            text(labels::ROUTE, shown.map(|(route, _)| labels::route(route))),
-            number(words::RATIO, "", cell.map(|cell| cell.ratio)),
+            text(labels::machine(), Some(grid.machine_name(row))),
+            kind(machine_kind, words::kind_of_machine()),
+            text(labels::implement(), Some(grid.implement_name(column))),
+            kind(implement_kind, words::kind_of_implement()),
+            text(labels::standing_heading(), Some(standing)),
+            text(
+                labels::route_heading(),
+                shown.map(|(route, _)| labels::route(route)),
+            ),
+            number(words::ratio(), "", cell.map(|cell| cell.ratio)),
             power(
-                words::DELIVERED,
+                words::delivered(),
                 cell.zip(need).map(|(cell, need)| cell.delivered(need)),
                 units,
             ),
-            power(words::NEEDED, need, units),
-            text(columns::KIT, cell.and_then(|cell| grid.kit_name(&cell))),
+            power(words::needed(), need, units),
+            text(columns::kit(), cell.and_then(|cell| grid.kit_name(&cell))),
             text(
-                words::ASKS,
+                words::ask_first(),
                 cell.map(|cell| words::asks(cell.fit == Judgement::Question)),
             ),
         ])
@@ -122,36 +125,36 @@ fn route(saved: Saved<'_>, surveyed: &Surveyed) -> Vec<Under> {
         Outcome::NoFit(reasons) => sentences::no_fit(reasons, units),
         Outcome::Runs(run) => sentences::verdict(&run.verdict),
     });
-    let standing = run.map_or(labels::NO_FIT, |run| labels::standing(run.verdict.likely));
+    let standing = run.map_or(labels::no_fit(), |run| labels::standing(run.verdict.likely));
     let net = saved.comparison.budget.net.likely;
     let kit = run.and_then(|run| saved.yard.kit(&run.kit));
     let mut row = vec![
-        text(labels::ROUTE, Some(labels::route(surveyed.route))),
-        text(labels::STANDING, Some(standing)),
-        text(columns::WHY, why),
+        text(labels::route_heading(), Some(labels::route(surveyed.route))),
+        text(labels::standing_heading(), Some(standing)),
+        text(columns::why(), why),
     ];
     row.extend(powers(
-        columns::DELIVERED,
+        columns::delivered(),
         run.map(|run| run.delivered),
         units,
     ));
-    row.extend(powers(columns::NEED, Some(saved.comparison.need), units));
+    row.extend(powers(columns::need(), Some(saved.comparison.need), units));
     row.extend([
         number(
-            columns::PART,
+            columns::part(),
             "%",
             run.map(|run| run.delivered.likely / net * 100.0),
         ),
         quantity(
-            columns::ROTOR,
+            columns::rotor(),
             Quantity::Speed,
             (run.map(|run| run.rotor), AngularSpeed::ZERO),
             units,
         ),
-        text(labels::HELD_BY, run.map(|run| labels::limit(run.limit))),
-        text(columns::KIT, kit.map(|kit| kit.name.as_str())),
-        text(columns::SEAT, running.map(|it| advice::seat(it.seat))),
-        minutes(columns::HOOK_UP, running.map(|it| it.hookup)),
+        text(labels::held_by(), run.map(|run| labels::limit(run.limit))),
+        text(columns::kit(), kit.map(|kit| kit.name.as_str())),
+        text(columns::seat(), running.map(|it| advice::seat(it.seat))),
+        minutes(columns::hook_up(), running.map(|it| it.hookup)),
     ]);
     let judgements = [
         Judgement::Pass,
@@ -201,10 +204,14 @@ fn job(saved: Saved<'_>, surveyed: &Surveyed) -> Vec<Under> {
         time.and_then(|it| it.likely),
         time.and_then(|it| it.high),
     ];
-    let times = columns::TIME.into_iter().zip(each);
-    std::iter::once(number(columns::JOB, unit, shown.map(|(number, _)| number)))
-        .chain(times.map(|(header, time)| minutes(header, time)))
-        .collect()
+    let times = columns::time().into_iter().zip(each);
+    std::iter::once(number(
+        columns::job(),
+        unit,
+        shown.map(|(number, _)| number),
+    ))
+    .chain(times.map(|(header, time)| minutes(header, time)))
+    .collect()
 }
 
 fn prices(saved: Saved<'_>, surveyed: &Surveyed) -> Vec<Under> {
@@ -216,9 +223,9 @@ fn prices(saved: Saved<'_>, surveyed: &Surveyed) -> Vec<Under> {
         prices.and_then(|it| it.variant),
         prices.and_then(|it| it.fitting),
     ];
-    let parts = columns::PRICES.into_iter().zip(each);
+    let parts = columns::prices().into_iter().zip(each);
     parts
-        .chain([(columns::TOTAL, prices.and_then(|it| it.total()))])
+        .chain([(columns::price_total(), prices.and_then(|it| it.total()))])
         .map(|(header, price)| number(header, currency, price))
         .collect()
 }
@@ -230,7 +237,7 @@ pub fn ledger(saved: Saved<'_>) -> Option<Table> {
     let ledger = &saved.comparison.route(saved.state.route)?.run()?.ledger;
     let first = ledger.passages.first().map(|passage| passage.takes);
     let mut rows = vec![stage(
-        labels::ENGINE,
+        labels::engine(),
         [ledger.available, ledger.left_in_engine(), ledger.taken()].map(Some),
         [None, first],
         units,
@@ -246,7 +253,7 @@ pub fn ledger(saved: Saved<'_>) -> Option<Table> {
     let end = ledger.delivered();
     let arrives = Some(end.map_or(Power::ZERO, |drive| drive.power));
     rows.push(stage(
-        labels::ROTOR,
+        labels::rotor(),
         [arrives, None, None],
         [end, None],
         units,
@@ -261,12 +268,12 @@ fn stage(
     units: UnitSystem,
 ) -> Vec<Under> {
     let mut row = vec![
-        text(labels::STAGE, Some(name)),
-        power(labels::TAKES, takes, units),
-        power(labels::LOSES, loses, units),
-        power(labels::PASSES_ON, passes_on, units),
+        text(labels::stage_heading(), Some(name)),
+        power(labels::takes(), takes, units),
+        power(labels::loses(), loses, units),
+        power(labels::passes_on(), passes_on, units),
     ];
-    for (headers, drive) in [(columns::TAKES, from), (columns::PASSES_ON, to)] {
+    for (headers, drive) in [(columns::takes(), from), (columns::passes_on(), to)] {
         row.extend(carried(headers, drive, units));
     }
     row

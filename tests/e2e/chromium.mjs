@@ -3,7 +3,7 @@
 import { readFile } from 'node:fs/promises';
 import { chromium } from 'playwright-core';
 
-const required = (name) => {
+export const required = (name) => {
   const value = process.env[name];
   if (!value) throw new Error(`${name} is not set: run this by \`cargo xtask test\``);
   return value;
@@ -31,4 +31,31 @@ export function watch(page) {
     if (response.status() >= 400) faults.push(`answer ${response.status()}: ${response.url()}`);
   });
   return faults;
+}
+
+/** What pages of `context` violate of their policy goes to their consoles, from its next page on. */
+export const tellViolations = (context) =>
+  context.addInitScript(() => {
+    addEventListener('securitypolicyviolation', ({ effectiveDirective, blockedURI, sample }) =>
+      console.error(`policy: ${effectiveDirective} keeps out ${blockedURI} ${sample}`),
+    );
+  });
+
+/**
+ * What pages of `context` ask a server for from now on. What the service worker answers isn't asked
+ * for, nor is a page by whoever opens it; and what the worker itself asks for, its script and the
+ * files of its list, the driver doesn't tell.
+ */
+export function strayRequests(context) {
+  const stray = [];
+  const asked = new Set();
+  context.on('request', (request) => {
+    const isOpened = request.isNavigationRequest() && !request.frame().parentFrame();
+    if (/^https?:/.test(request.url()) && !isOpened) asked.add(request);
+  });
+  context.on('response', (response) => {
+    const isStray = asked.has(response.request()) && !response.fromServiceWorker();
+    if (isStray) stray.push(`asked for: ${response.url()}`);
+  });
+  return stray;
 }

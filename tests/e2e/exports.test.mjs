@@ -7,7 +7,6 @@ import { assertAccessible } from './accessibility.mjs';
 import { pageUrl } from './chromium.mjs';
 import { table } from './csv.mjs';
 import { flow } from './flow.mjs';
-import { FarendPage } from './page.mjs';
 
 const ROUTES = ['rear_shaft', 'mid_shaft', 'turned_forward', 'machine_hydraulics', 'pump_pack', 'skid_steer'];
 const BUTTONS = ['save-routes', 'save-ledger', 'save-svg', 'save-png', 'save-comparison'];
@@ -283,22 +282,6 @@ flow('where the browser makes no pixels, the page points to the SVG', {}, async 
   await page.openSaveMenu();
   await page.part('save-png').click();
   await page.part('notice').getByText(/as SVG/).waitFor();
-});
-
-flow('in a frame that keeps files back the page says where it can be saved', {}, async ({ tab }) => {
-  // A tab of its own: the browser's complaint about the frame is no fault of the page.
-  const host = await tab.context().newPage();
-  await host.goto(pageUrl);
-  await host.evaluate((address) => {
-    const frame = document.createElement('iframe');
-    frame.sandbox = 'allow-scripts allow-same-origin';
-    frame.src = address;
-    document.body.replaceChildren(frame);
-  }, pageUrl);
-  const framed = new FarendPage(host.frameLocator('iframe'));
-  await framed.part('save-menu').locator('summary').click();
-  await framed.part('save-routes').click();
-  await framed.part('notice').getByText(/a tab of its own/).waitFor();
 });
 
 flow('the menu is accessible, its buttons large enough for gloves', { viewport: { width: 390, height: 844 } }, async (page) => {

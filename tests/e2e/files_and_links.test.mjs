@@ -84,7 +84,7 @@ flow('a link followed within the page changes what it shows', {}, async (page) =
   await page.choose('gannet-90', 'broom-180');
   await page.linkAfter(first);
   await page.tab.evaluate((hash) => { location.hash = hash; }, first);
-  await page.tab.waitForFunction(
+  await page.until(
     (answer) => document.querySelector('[data-testid="answer"]').innerText === answer,
     start.answer,
   );

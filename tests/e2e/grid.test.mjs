@@ -152,7 +152,7 @@ flow('a route alone is shown where it’s asked for', {}, async (page) => {
   const by = await page.tab.locator('.cell .by').allInnerTexts();
   assert.ok(by.length > 0);
   for (const route of by) assert.match(route, /^Mid shaft/);
-  assert.ok((await page.tab.locator('.cell [data-standing="No fit"]').count()) > 0);
+  assert.ok((await page.tab.locator('.cell [data-standing="no-fit"]').count()) > 0);
 });
 
 flow('what is shown can be saved as a table', {}, async (page) => {

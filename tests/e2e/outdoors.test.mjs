@@ -83,8 +83,8 @@ flow('the screen stays on while practice is there', { before: withLock }, async 
   assert.equal(await told(page), '');
   await page.part('view-practice').click();
   await page.part('practice-walk').waitFor();
-  await page.tab.waitForFunction(() => lockTold.join() === 'held');
+  await page.until(() => lockTold.join() === 'held');
   await page.part('view-pair').click();
   await page.part('answer').waitFor();
-  await page.tab.waitForFunction(() => lockTold.join() === 'held,let go');
+  await page.until(() => lockTold.join() === 'held,let go');
 });

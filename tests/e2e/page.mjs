@@ -14,6 +14,27 @@ export class FarendPage {
     await this.linkAfter('');
   }
 
+  /** Waits until the browser keeps the page for times without network. */
+  async keptForOffline() {
+    await this.part('page-kept').filter({ hasText: 'without network' }).waitFor({ state: 'attached' });
+  }
+
+  /**
+   * Waits until `holds` is true of a value in the page. The driver's own way to wait makes a function
+   * of text each time, which the page's policy refuses; this one does so once, from outside.
+   */
+  async until(holds, value) {
+    const waits = `(async () => {
+      const holds = ${holds};
+      while (!(await holds(${JSON.stringify(value)}))) await new Promise(requestAnimationFrame);
+    })()`;
+    let timer;
+    const late = new Promise((_, fail) => {
+      timer = setTimeout(() => fail(new Error(`never true: ${holds} with ${value}`)), 10_000);
+    });
+    await Promise.race([this.tab.evaluate(waits), late]).finally(() => clearTimeout(timer));
+  }
+
   heading() {
     return this.tab.getByRole('heading', { level: 1 });
   }
@@ -149,13 +170,8 @@ export class FarendPage {
 
   /** Waits until the browser keeps a yard of which something holds. */
   async kept(holds, value) {
-    await this.tab.waitForFunction(
-      ([test, expected]) => {
-        const text = localStorage.getItem('farend-yard');
-        return new Function('yard', 'expected', `return ${test}`)(text && JSON.parse(text).yard, expected);
-      },
-      [holds, value],
-    );
+    const yard = `JSON.parse(localStorage.getItem('farend-yard'))?.yard ?? null`;
+    await this.until(`(expected, yard = ${yard}) => ${holds}`, value);
   }
 
   // Files and links
@@ -237,7 +253,7 @@ export class FarendPage {
 
   /** Waits until the address has followed the last change. */
   async linkAfter(before) {
-    await this.tab.waitForFunction((old) => location.hash !== old, before);
+    await this.until((old) => location.hash !== old, before);
     return this.link();
   }
 

@@ -23,7 +23,7 @@ async function another(page, url = pageUrl) {
 }
 
 /** Waits until the focus is where it should be: it follows the next drawing of the page. */
-const focused = (page, id) => page.tab.waitForFunction((id) => document.activeElement?.id === id, id);
+const focused = (page, id) => page.until((id) => document.activeElement?.id === id, id);
 
 const lines = (texts) => texts.map(plain).map((it) => it.trim()).filter((it) => it !== '');
 
@@ -330,7 +330,7 @@ flow('a group’s powers make a spread', {}, async (page) => {
   for (const power of ['10', '30', '12']) {
     await page.part('group-power').fill(power);
     await page.part('group-power').press('Enter');
-    await page.tab.waitForFunction(() => document.querySelector('[data-testid="group-power"]').value === '');
+    await page.until(() => document.querySelector('[data-testid="group-power"]').value === '');
   }
   assert.match(plain(await page.text('group-spread')), /3 voices: 10.0 to 30.0 kW; .* 12.0 kW/);
   await page.part('group-powers').getByRole('button').nth(1).click();
@@ -491,7 +491,7 @@ const walkOn = async (page, say) => {
     }
     const title = await page.tab.locator('#walk-open').innerText();
     await page.part('walk-forward').click();
-    await page.tab.waitForFunction((before) => document.querySelector('#walk-open').innerText !== before, title);
+    await page.until((before) => document.querySelector('#walk-open').innerText !== before, title);
   }
   return stages;
 };
@@ -568,7 +568,7 @@ flow('routes are put in order by keys alone', {}, async (page) => {
   await byKeys.press(page, `down-${first}`);
   assert.deepEqual(await order(), [second, first, ...rest]);
   await page.part('practice-told').getByText('place 2').waitFor();
-  await page.tab.waitForFunction(
+  await page.until(
     (route) => ['up', 'down'].some((way) => document.activeElement?.id === `${way}-${route}`), first);
   await byKeys.press(page, `cant-${first}`);
   assert.deepEqual(await order(), [second, ...rest]);

@@ -99,7 +99,7 @@ export class Practising {
       if (await this.part('show-next').isDisabled()) break;
       const place = await this.page.text('show-place');
       await this.part('show-next').click();
-      await this.page.tab.waitForFunction(
+      await this.page.until(
         (before) => document.querySelector('[data-testid="show-place"]').innerText !== before, place);
     }
     await this.part('show-close').click();

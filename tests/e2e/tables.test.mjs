@@ -34,7 +34,7 @@ flow('a table goes out, is changed and comes in again', {}, async (page) => {
 
   const changed = text(file).replace('tractor,46,', 'tractor,52,').replace(/\r\nwren-18,/, '\r\nwren-19,');
   await page.openTable('mine.csv', changed);
-  await page.tab.waitForFunction(() => document.activeElement?.id === 'table-in-heading');
+  await page.until(() => document.activeElement?.id === 'table-in-heading');
   assert.ok(await page.part('table-machines').isChecked());
   const summary = `1 new, 1 changed, ${rows.length - 2} unchanged, 0 removed`;
   assert.ok((await page.text('table-summary')).includes(summary));
@@ -88,7 +88,7 @@ flow('faults are told by row and column, and the yard stays as it was', {}, asyn
   await faults.getByText('Row 1, engine.net_hp (column D) is not a field of this format. Did you mean engine.net_kw?').waitFor();
   await page.part('table-leave').click();
   await page.part('table-in').waitFor({ state: 'detached' });
-  await page.tab.waitForFunction(() => document.activeElement?.id === 'menu');
+  await page.until(() => document.activeElement?.id === 'menu');
   assert.deepEqual(await page.shown(), before);
   assert.deepEqual(await page.machine().locator('option').allInnerTexts(), names);
 });

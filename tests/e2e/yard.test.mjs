@@ -56,7 +56,7 @@ flow('a fault is told at its field and the entry left out until it is mended', {
   assert.match(await page.entries().filter({ hasText: 'Curlew' }).innerText(), /1 to mend/);
   // From the list of faults to the field.
   await page.part('faults').getByRole('button').click();
-  await page.tab.waitForFunction(() => document.activeElement.dataset.testid === 'field-engine.net_kw');
+  await page.until(() => document.activeElement.dataset.testid === 'field-engine.net_kw');
 
   await page.openView('pair');
   await says(page, 'nothing', /Curlew 46 has something to mend first/);
@@ -202,7 +202,7 @@ flow('a yard without machines says what to do', {}, async (page) => {
   await page.openEditor();
   for (let left = 5; left >= 0; left -= 1) {
     await page.part('remove-entry').click();
-    await page.tab.waitForFunction(
+    await page.until(
       (count) => document.querySelectorAll('[data-testid=entries] button').length === count,
       left,
     );
@@ -271,7 +271,7 @@ flow('going back to the demo asks first and can be undone', {}, async (page) => 
 flow('entries are found by name', {}, async (page) => {
   await page.openEditor();
   await page.part('search').fill('skid');
-  await page.tab.waitForFunction(
+  await page.until(
     () => document.querySelectorAll('[data-testid=entries] button').length === 1,
   );
   assert.match(await page.text('entries'), /Puffin 62/);

@@ -4,6 +4,7 @@ mod damaged;
 mod demo;
 mod editing;
 mod every_field;
+mod example;
 mod format;
 mod full;
 mod golden;

@@ -59,7 +59,7 @@ fn without_page(host: &Host, yard: &Path) -> Result<[f64; 2]> {
 }
 
 fn in_page(host: &Host, browser: &Browser, yard: &Path) -> Result<String> {
-    let server = Server::bind(0, &host.dist())?;
+    let server = Server::bind(0, &host.dist(), &[])?;
     let url = server.url()?;
     server.serve_in_background();
     let sh = &host.sh;
@@ -168,7 +168,7 @@ fn page(host: &Host, toolchain: WasmToolchain) -> Result<PathBuf> {
 }
 
 fn in_browser(host: &Host, browser: &Browser, folder: &Path) -> Result<String> {
-    let server = Server::bind(0, folder)?;
+    let server = Server::bind(0, folder, &[])?;
     let url = server.url()?;
     server.serve_in_background();
     let sh = &host.sh;

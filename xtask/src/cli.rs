@@ -1,5 +1,7 @@
 //! The command line.
 
+use std::path::PathBuf;
+
 use anyhow::Result;
 use clap::{Parser, Subcommand};
 
@@ -29,7 +31,7 @@ enum Command {
         /// Leave out what needs the release page and cargo-deny; the steps left out are named
         #[arg(long)]
         quick: bool,
-        /// Also the slow steps: LibreOffice reads the saved tables
+        /// Also the slow steps: all flows with the network cut, LibreOffice reads the saved tables
         #[arg(long, conflicts_with = "quick")]
         full: bool,
     },
@@ -37,7 +39,10 @@ enum Command {
     Check,
     /// Build the release page into dist/
     Build,
-    /// Raw and brotli bytes of every file in dist/, against the goal
+    /// A next version of the page in dist/, to try the change from one to the other
+    #[command(hide = true)]
+    Next { folder: PathBuf },
+    /// Raw and brotli bytes of what the page runs on, and of a first visit against the goal
     Size {
         /// Fail when the goal is missed
         #[arg(long)]
@@ -72,6 +77,7 @@ pub fn run() -> Result<()> {
         ),
         Command::Check => commands::check(&host),
         Command::Build => commands::build(&host),
+        Command::Next { folder } => commands::next(&host, &folder),
         Command::Size { check } => commands::size(&host, check),
         Command::Shots => commands::shots(&host),
         Command::Reference { write } => commands::reference(&host, write),

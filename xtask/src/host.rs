@@ -35,6 +35,11 @@ impl Host {
         self.root.join("dist")
     }
 
+    /// The example of a dealer's page.
+    pub fn example(&self) -> PathBuf {
+        self.root.join("docs").join("example-dealer")
+    }
+
     /// Scratch space that `cargo clean` removes.
     pub fn scratch(&self) -> PathBuf {
         self.root.join("target").join("xtask")

@@ -4,6 +4,7 @@ mod bench;
 mod cli;
 mod commands;
 mod e2e;
+mod finish;
 mod host;
 mod limited;
 mod page;
@@ -14,6 +15,7 @@ mod server;
 mod setup;
 mod size;
 mod steps;
+mod texts;
 mod wasm_opt;
 
 use std::process::ExitCode;

@@ -11,8 +11,14 @@ use axum::http::{HeaderName, HeaderValue, header};
 use tower_http::services::ServeDir;
 use tower_http::set_header::SetResponseHeaderLayer;
 
-/// A second address of the same files: proves that the page works from any folder of a host.
+use crate::finish::Header;
+
+/// A second address of the same files: proves that the page works from any folder of a host, and
+/// from one that sends nothing but files.
 pub const SUB_FOLDER: &str = "/some/folder";
+
+/// The address of the example of a dealer's page.
+const EXAMPLE: &str = "/example-dealer";
 
 /// Ports tried before giving up.
 const TRIES: u16 = 50;
@@ -23,14 +29,21 @@ pub struct Server {
 }
 
 impl Server {
-    /// Listens on `port`, or on the next free one; on any free one if it is 0.
-    pub fn bind(port: u16, dist: &Path) -> Result<Self> {
+    /// Listens on `port`, or on the next free one; on any free one if it is 0. Files are sent with
+    /// `headers`.
+    pub fn bind(port: u16, dist: &Path, headers: &[Header]) -> Result<Self> {
         let listener = bind_from(port)?;
         listener.set_nonblocking(true)?;
         Ok(Self {
             listener,
-            pages: pages(dist),
+            pages: pages(dist, headers)?,
         })
+    }
+
+    /// Serves the example of a dealer's page beside the page.
+    pub fn with_example(mut self, folder: &Path) -> Self {
+        self.pages = self.pages.nest_service(EXAMPLE, ServeDir::new(folder));
+        self
     }
 
     pub fn url(&self) -> Result<String> {
@@ -44,7 +57,7 @@ impl Server {
             .build()?
             .block_on(async {
                 let listener = tokio::net::TcpListener::from_std(self.listener)?;
-                axum::serve(listener, self.pages).await
+                axum::serve(listener, with_headers(self.pages)).await
             })?;
         Ok(())
     }
@@ -77,18 +90,30 @@ fn bind_from(port: u16) -> Result<TcpListener> {
     }
 }
 
-fn pages(dist: &Path) -> Router {
+/// The files twice: with what a careful host sends beside them, and in a folder with nothing of it.
+fn pages(dist: &Path, headers: &[Header]) -> Result<Router> {
     let files = || ServeDir::new(dist);
-    Router::new()
+    let mut careful = Router::new().fallback_service(files());
+    for (name, value) in headers {
+        careful = careful.layer(always(name.parse()?, value.parse()?));
+    }
+    Ok(Router::new()
         .nest_service(SUB_FOLDER, files())
-        .fallback_service(files())
-        // A rebuilt page must show at once, also its unhashed index.html.
-        .layer(always(header::CACHE_CONTROL, "no-store"))
-        .layer(always(header::X_CONTENT_TYPE_OPTIONS, "nosniff"))
+        .fallback_service(careful))
 }
 
-fn always(name: HeaderName, value: &'static str) -> SetResponseHeaderLayer<HeaderValue> {
-    SetResponseHeaderLayer::overriding(name, HeaderValue::from_static(value))
+fn with_headers(pages: Router) -> Router {
+    let always_says = |name, value| always(name, HeaderValue::from_static(value));
+    pages
+        // Whoever looks for a rebuilt page gets it, also its unhashed index.html.
+        .layer(always_says(header::CACHE_CONTROL, "no-store"))
+        .layer(always_says(header::X_CONTENT_TYPE_OPTIONS, "nosniff"))
+        // A frame without an origin of its own asks for the page's files as a stranger.
+        .layer(always_says(header::ACCESS_CONTROL_ALLOW_ORIGIN, "*"))
+}
+
+fn always(name: HeaderName, value: HeaderValue) -> SetResponseHeaderLayer<HeaderValue> {
+    SetResponseHeaderLayer::overriding(name, value)
 }
 
 #[cfg(test)]
@@ -107,16 +132,23 @@ mod tests {
     }
 
     #[test]
-    fn files_come_typed_and_uncached_at_both_addresses() {
+    fn files_come_typed_uncached_and_shared_at_every_address() {
         let sh = xshell::Shell::new().unwrap();
         let dist = sh.create_temp_dir().unwrap();
-        sh.write_file(dist.path().join("page.wasm"), "module")
-            .unwrap();
-        let server = Server::bind(0, dist.path()).unwrap();
+        let write = |name: &str, text: &str| sh.write_file(dist.path().join(name), text).unwrap();
+        write("page.wasm", "module");
+        let policy = ("Content-Security-Policy", "default-src 'none'".to_owned());
+        let server = Server::bind(0, dist.path(), &[policy])
+            .unwrap()
+            .with_example(dist.path());
         let address = server.listener.local_addr().unwrap();
         server.serve_in_background();
 
-        for path in ["/page.wasm", "/some/folder/page.wasm"] {
+        for path in [
+            "/page.wasm",
+            "/some/folder/page.wasm",
+            "/example-dealer/page.wasm",
+        ] {
             let mut stream = TcpStream::connect(address).unwrap();
             write!(stream, "GET {path} HTTP/1.0\r\n\r\n").unwrap();
             let mut answer = String::new();
@@ -127,7 +159,13 @@ mod tests {
                 "{answer}"
             );
             assert!(answer.contains("cache-control: no-store"), "{answer}");
+            assert!(
+                answer.contains("access-control-allow-origin: *"),
+                "{answer}"
+            );
             assert!(answer.ends_with("module"), "{answer}");
+            let policy = "content-security-policy: default-src 'none'\r\n";
+            assert_eq!(answer.contains(policy), path == "/page.wasm", "{answer}");
         }
     }
 }

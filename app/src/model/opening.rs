@@ -2,7 +2,8 @@
 
 use super::table::TableFile;
 use super::yard::demo;
-use super::{Model, Notice};
+use super::{Model, Notice, take_implement, take_machine};
+use crate::embed::Options;
 use farend_core::claims::Sheet;
 use farend_core::export::open::{Opened, open};
 use farend_core::settings::Settings;
@@ -31,9 +32,10 @@ impl Model {
             }
             Ok(Opened {
                 yard,
-                state: Some(state),
+                state: Some(mut state),
             }) => {
                 self.open_yard(Editing::from(&yard), file.clone());
+                hold(&self.options.read_value(), &yard, &mut state);
                 self.state.set(state);
                 self.notice.set(Some(Notice::OpenedComparison(file)));
             }
@@ -52,7 +54,7 @@ impl Model {
             *state = State {
                 units,
                 view,
-                ..first_state(&self.yard.read_untracked())
+                ..first_state(&self.yard.read_untracked(), &self.options.read_value())
             };
         });
         self.keep_a_running_route();
@@ -63,7 +65,8 @@ impl Model {
         if fragment == self.state.with_untracked(State::to_link) {
             return;
         }
-        let (state, notice) = read_link(&self.yard.read_untracked(), fragment);
+        let yard = self.yard.read_untracked();
+        let (state, notice) = read_link(&yard, fragment, &self.options.read_value());
         self.state.set(state);
         self.notice.set(notice);
     }
@@ -83,8 +86,9 @@ fn demo_has(linked: &State) -> bool {
     has(List::Machines, &linked.machine) && has(List::Implements, &linked.implement)
 }
 
-/// What a yard opens with: its machine of middling power and its first implement.
-pub(super) fn first_state(yard: &Yard) -> State {
+/// What a yard opens with: what the host wants, else its machine of middling power and its first
+/// implement.
+pub(super) fn first_state(yard: &Yard, options: &Options) -> State {
     let mut machines: Vec<_> = yard.machines.iter().collect();
     machines.sort_by(|a, b| {
         let (a, b) = (a.engine.net.likely.to_si(), b.engine.net.likely.to_si());
@@ -92,22 +96,43 @@ pub(super) fn first_state(yard: &Yard) -> State {
     });
     let middle = machines.get(machines.len().saturating_sub(1) / 2);
     let implement = yard.implements.first();
-    State::of(
+    let mut state = State::of(
         middle.map_or_else(String::new, |machine| machine.id.clone()),
         implement.map_or_else(String::new, |implement| implement.id.clone()),
-    )
+    );
+    state.units = options.units.unwrap_or(state.units);
+    hold(options, yard, &mut state);
+    state
+}
+
+/// What the host has fixed stands in place of anything else, and its currency where there is none.
+fn hold(options: &Options, yard: &Yard, state: &mut State) {
+    if let Some(id) = options.machine_of(yard).filter(|id| *id != state.machine) {
+        take_machine(state, id.to_owned());
+    }
+    if let Some(id) = options
+        .implement_of(yard)
+        .filter(|id| *id != state.implement)
+    {
+        take_implement(state, id.to_owned());
+    }
+    if yard.currency.is_none() {
+        let own = state.prices.currency.take();
+        state.prices.currency = own.or_else(|| options.currency.clone());
+    }
 }
 
 /// The state that a link means in a yard, and what must be said about it.
-pub(super) fn read_link(yard: &Yard, fragment: &str) -> (State, Option<Notice>) {
-    let fallback = first_state(yard);
+pub(super) fn read_link(yard: &Yard, fragment: &str, options: &Options) -> (State, Option<Notice>) {
+    let fallback = first_state(yard, options);
     if fragment.is_empty() {
         return (fallback, None);
     }
-    let linked = match State::from_link(fragment) {
+    let mut linked = match State::from_link(fragment) {
         Ok(linked) => linked,
         Err(fault) => return (fallback, Some(Notice::BadLink(fault))),
     };
+    hold(options, yard, &mut linked);
     let machine = yard.machine(&linked.machine);
     let implement = yard.implement(&linked.implement);
     let (Some(machine), Some(_)) = (machine, implement) else {
@@ -148,10 +173,13 @@ pub(super) fn read_link(yard: &Yard, fragment: &str) -> (State, Option<Notice>) 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::model::tests::with_model;
+    use crate::embed::part::Part;
+    use crate::model::tests::{with_model, with_options};
     use farend_core::control::Control;
+    use farend_core::quantity::AngularSpeed;
     use farend_core::route::RouteId;
-    use farend_core::units::Quantity;
+    use farend_core::state::View;
+    use farend_core::units::{Quantity, UnitSystem};
     use farend_core::yard::DEMO;
 
     #[test]
@@ -167,6 +195,76 @@ mod tests {
                 assert_eq!(again.notice.get(), None);
             });
         });
+    }
+
+    #[test]
+    fn no_link_leads_away_from_what_the_host_has_fixed() {
+        let fixed = || Options {
+            machine: Some("heron-68".to_owned()),
+            units: Some(UnitSystem::Us),
+            currency: Some("NZD".to_owned()),
+            ..Options::default()
+        };
+        let mut linked = State::of("curlew-46".to_owned(), "broom-180".to_owned());
+        linked.settings.engine_speed = Some(AngularSpeed::rpm(2300.0));
+        for fragment in ["", &linked.to_link(), &linked.to_link()[1..]] {
+            with_options(fixed(), fragment, |model| {
+                assert_eq!(model.state.get().machine, "heron-68");
+                assert_eq!(model.settings.get().engine_speed, None);
+                assert!(model.comparison.get().is_some());
+            });
+        }
+        with_options(fixed(), &linked.to_link(), |model| {
+            assert_eq!(model.state.get().implement, "broom-180");
+            // The reader's own units count.
+            assert_eq!(model.units.get(), UnitSystem::Metric);
+            assert_eq!(model.currency().as_deref(), Some("NZD"));
+            model.open_link(
+                &State {
+                    units: UnitSystem::Us,
+                    ..linked.clone()
+                }
+                .to_link(),
+            );
+            assert_eq!(model.units.get(), UnitSystem::Us);
+            assert_eq!(model.state.get().machine, "heron-68");
+        });
+        with_options(fixed(), "", |model| {
+            assert_eq!(model.units.get(), UnitSystem::Us);
+            model.open_file("own.json".to_owned(), &DEMO.replace("heron-68", "own-68"));
+            assert_ne!(model.state.get().machine, "heron-68");
+            assert!(model.comparison.get().is_some());
+        });
+    }
+
+    #[test]
+    fn a_yards_own_currency_counts_before_the_hosts() {
+        let options = Options {
+            currency: Some("NZD".to_owned()),
+            ..Options::default()
+        };
+        with_options(options, "", |model| {
+            let own = DEMO.replacen('{', "{ \"currency\": \"NOK\",", 1);
+            model.open_file("own.json".to_owned(), &own);
+            assert_eq!(model.currency().as_deref(), Some("NOK"));
+        });
+    }
+
+    #[test]
+    fn a_view_that_the_host_leaves_out_is_not_opened_by_a_link() {
+        let options = || Options {
+            show: Some(vec![Part::Routes, Part::Grid]),
+            ..Options::default()
+        };
+        for (view, opens) in [(View::Grid, View::Grid), (View::Yard, View::Pair)] {
+            let linked = State {
+                view,
+                ..State::of("curlew-46".to_owned(), "broom-180".to_owned())
+            };
+            with_options(options(), &linked.to_link(), |model| {
+                assert_eq!(model.view.get(), opens);
+            });
+        }
     }
 
     #[test]

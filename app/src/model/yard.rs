@@ -142,7 +142,7 @@ impl Model {
             _ => None,
         };
         let has = |list, id: &str| editing.place(list, id).is_some();
-        let first = first_state(&yard);
+        let first = first_state(&yard, &self.options.read_value());
         let [machine, implement, beside] = before;
         self.state.update(|state| {
             if let Some(id) = renamed(List::Machines, machine) {

@@ -1,7 +1,7 @@
 //! Which route to take, why, where it sits and what that means: in words.
 
-use super::sentences::short;
-use super::{capital, fit, labels, list, small};
+use super::say::advice as say;
+use super::{capital, clauses, fit, labels, list, sentences, small};
 use crate::number;
 use farend_core::choice::{Weight, Wish};
 use farend_core::compare::Comparison;
@@ -12,9 +12,10 @@ use farend_core::machine::Machine;
 use farend_core::recommend::{Advice, Obstacle, Reason, Recommendation};
 use farend_core::route::RouteId;
 use farend_core::seat::{LoaderUse, View};
+use farend_core::standing::Standing;
 use farend_core::units::UnitSystem;
 
-/// The recommendation in one sentence.
+/// The recommendation in a sentence or two.
 pub fn recommendation(
     machine: &Machine,
     implement: &Implement,
@@ -22,159 +23,169 @@ pub fn recommendation(
     recommended: &Recommendation,
     units: UnitSystem,
 ) -> String {
-    let pair = format!("{} on the {}", short(&implement.name), short(&machine.name));
-    let of_need = |route: RouteId| {
+    let pair = &sentences::picture_title(machine, implement);
+    let engine = &number::power(all.budget.net.likely, units);
+    let need = &number::power(all.need.likely, units);
+    let arrives = |route: RouteId| {
         let run = all.route(route).and_then(|result| result.run());
         run.map_or_else(String::new, |run| {
-            format!(
-                "{} of the engine's {} arrive, the job needs {}",
-                number::power(run.delivered.likely, units),
-                number::power(all.budget.net.likely, units),
-                number::power(all.need.likely, units)
-            )
+            number::power(run.delivered.likely, units)
         })
     };
     match &recommended.advice {
-        Advice::Take(route) => format!(
-            "{pair}: take {}. {}.",
-            labels::the_route(*route),
-            of_need(*route)
-        ),
-        Advice::Equal(routes) => {
-            let named: Vec<_> = routes
-                .iter()
-                .map(|route| labels::the_route(*route).to_owned())
-                .collect();
-            let first = routes.first().map_or_else(String::new, |it| of_need(*it));
-            format!(
-                "{pair}: {} come out equal, weighed by what matters to you. By the first {first}.",
-                list(&named)
-            )
+        Advice::Take(route) => say::Take {
+            pair,
+            route: labels::the_route(*route),
+            power: &arrives(*route),
+            engine,
+            need,
         }
-        Advice::None(None) => format!("{pair}: nothing in this yard can drive it."),
-        Advice::None(Some((route, Obstacle::Stops))) => format!(
-            "{pair}: nothing can be hooked up as it stands. {} would do the work, but something \
-             stops it: see below.",
-            capital(labels::the_route(*route))
-        ),
-        Advice::None(Some((route, Obstacle::TooWeak(standing)))) => format!(
-            "{pair}: no route does this job well. {} comes nearest: {}, {}.",
-            capital(labels::the_route(*route)),
-            labels::standing(*standing),
-            labels::at_work(*standing)
-        ),
+        .said(),
+        Advice::Equal(routes) => {
+            let named: Vec<_> = routes.iter().map(|it| labels::the_route(*it)).collect();
+            let power = &routes.first().map_or_else(String::new, |it| arrives(*it));
+            say::Equal {
+                pair,
+                routes: &list(&named),
+                power,
+                engine,
+                need,
+            }
+            .said()
+        }
+        Advice::None(None) => say::no_route(pair),
+        Advice::None(Some((route, Obstacle::Stops))) => say::Stopped {
+            pair,
+            route: &capital(labels::the_route(*route)),
+        }
+        .said(),
+        Advice::None(Some((route, Obstacle::TooWeak(standing)))) => say::TooWeak {
+            pair,
+            route: &capital(labels::the_route(*route)),
+            standing: labels::standing(*standing),
+            at_work: labels::at_work(*standing),
+        }
+        .said(),
     }
 }
 
-/// A reason for it.
+/// A reason for it, as a sentence.
 pub fn reason(reason: &Reason) -> String {
-    match *reason {
-        Reason::Power { ratio, standing } => format!(
-            "It brings {} what the job needs; for good it is {}: {}.",
-            times(ratio),
-            labels::standing(standing),
-            labels::at_work(standing)
-        ),
-        Reason::MoreThan { route, times } => format!(
-            "{} times as much arrives as by {}.",
-            capital(&number::fixed(times, 1)),
-            labels::the_route(route)
-        ),
-        Reason::View(view) => format!("{}.", capital(self::view(view))),
-        Reason::DrivesOver(over) => format!("{}.", capital(drives_over(over))),
-        Reason::Loader(use_) => format!("{}.", capital(loader(use_))),
-        Reason::HooksUp(time) => format!("It is hooked up in about {}.", number::time(time)),
-        Reason::Cheapest(_) => "Of the routes that do the work it costs least to buy.".to_owned(),
-    }
+    clauses(&[clause(reason)])
 }
 
 /// What speaks against it, in one sentence; nothing where nothing does.
 pub fn drawbacks(drawbacks: &[Reason]) -> Option<String> {
-    let told: Vec<_> = drawbacks
-        .iter()
-        .map(|it| small(reason(it).trim_end_matches('.')))
-        .collect();
-    (!told.is_empty()).then(|| format!("On the other hand {}.", list(&told)))
+    let told: Vec<_> = drawbacks.iter().map(clause).collect();
+    (!told.is_empty()).then(|| say::drawbacks(&list(&told)))
 }
 
-/// What it takes and what must be asked, in one sentence.
+fn clause(reason: &Reason) -> String {
+    match *reason {
+        Reason::Power { ratio, standing } => brings(ratio, standing),
+        Reason::MoreThan { route, times } => say::MoreThan {
+            times: &number::fixed(times, 1),
+            route: labels::the_route(route),
+        }
+        .said(),
+        Reason::View(view) => self::view(view).to_owned(),
+        Reason::DrivesOver(over) => drives_over(over).to_owned(),
+        Reason::Loader(use_) => loader(use_).to_owned(),
+        Reason::HooksUp(time) => say::hooks_up(&number::time(time)),
+        Reason::Cheapest(_) => say::cheapest().to_owned(),
+    }
+}
+
+fn brings(ratio: f64, standing: Standing) -> String {
+    let at_work = labels::at_work(standing);
+    let standing = labels::standing(standing);
+    if ratio < 0.995 {
+        say::BringsPart {
+            part: &number::percent(ratio),
+            standing,
+            at_work,
+        }
+        .said()
+    } else {
+        say::BringsTimes {
+            times: &number::fixed(ratio, 2),
+            standing,
+            at_work,
+        }
+        .said()
+    }
+}
+
+/// What it takes and what must be asked, a sentence each.
 pub fn takes(kit: &str, needs: &[Item], questions: &[Item]) -> String {
     let named = |items: &[Item]| {
         let mut names: Vec<_> = items.iter().map(|it| small(fit::name(&it.check))).collect();
         names.dedup();
         list(&names)
     };
-    let mut sentence = format!("It takes: {kit}.");
+    let mut sentences = vec![say::takes(kit)];
     if !needs.is_empty() {
-        sentence.push_str(&format!(" To mind: {}.", named(needs)));
+        sentences.push(say::to_mind(&named(needs)));
     }
     if !questions.is_empty() {
-        sentence.push_str(&format!(" To ask before: {}.", named(questions)));
+        sentences.push(say::to_ask(&named(questions)));
     }
-    sentence
-}
-
-fn times(ratio: f64) -> String {
-    if ratio < 0.995 {
-        format!("{} of", number::percent(ratio))
-    } else {
-        format!("{} times", number::fixed(ratio, 2))
-    }
+    sentences.join(" ")
 }
 
 /// Where a route puts the implement.
 pub fn seat(seat: Seat) -> &'static str {
     match seat {
-        Seat::Loader => "on the loader",
-        Seat::FrontFrame => "on a subframe in front",
-        Seat::RearBackwards => "on the rear hitch, driving backwards",
-        Seat::RearForwards => "on the rear hitch, driving forwards",
+        Seat::Loader => say::seat_loader(),
+        Seat::FrontFrame => say::seat_front_frame(),
+        Seat::RearBackwards => say::seat_rear_backwards(),
+        Seat::RearForwards => say::seat_rear_forwards(),
     }
 }
 
 /// Where the driver looks.
 pub fn view(view: View) -> &'static str {
     match view {
-        View::Ahead => "the driver looks ahead at the work",
-        View::OverTheShoulder => "the driver looks over the shoulder now and then",
-        View::Behind => "the driver looks behind for as long as the work takes",
+        View::Ahead => say::view_ahead(),
+        View::OverTheShoulder => say::view_over_the_shoulder(),
+        View::Behind => say::view_behind(),
     }
 }
 
 /// Whether the wheels go over the work before it's done.
 pub fn drives_over(drives_over: bool) -> &'static str {
     if drives_over {
-        "the wheels go over the work before it is done"
+        say::drives_over()
     } else {
-        "the wheels keep off the work until it is done"
+        say::keeps_off()
     }
 }
 
 /// What becomes of the loader.
 pub fn loader(loader: LoaderUse) -> &'static str {
     match loader {
-        LoaderUse::Stays => "the loader stays on",
-        LoaderUse::WithoutBucket => "the loader stays on, its bucket comes off",
-        LoaderUse::ComesOff => "the loader comes off",
+        LoaderUse::Stays => say::loader_stays(),
+        LoaderUse::WithoutBucket => say::loader_without_bucket(),
+        LoaderUse::ComesOff => say::loader_comes_off(),
     }
 }
 
 /// A wish.
 pub fn wish(wish: Wish) -> &'static str {
     match wish {
-        Wish::LookAhead => "Looking ahead at the work",
-        Wish::KeepOff => "Not driving over it first",
-        Wish::KeepLoader => "Keeping the loader on",
-        Wish::HookUpQuickly => "Hooking up quickly",
-        Wish::BuyCheaply => "Buying cheaply",
+        Wish::LookAhead => say::look_ahead(),
+        Wish::KeepOff => say::keep_off(),
+        Wish::KeepLoader => say::keep_loader(),
+        Wish::HookUpQuickly => say::hook_up_quickly(),
+        Wish::BuyCheaply => say::buy_cheaply(),
     }
 }
 
 /// How much a wish matters.
 pub fn weight(weight: Weight) -> &'static str {
     match weight {
-        Weight::Not => "Not",
-        Weight::Somewhat => "Somewhat",
-        Weight::Much => "Much",
+        Weight::Not => say::weight_not(),
+        Weight::Somewhat => say::weight_somewhat(),
+        Weight::Much => say::weight_much(),
     }
 }

@@ -1,53 +1,63 @@
 //! Two machines beside each other, in words.
 
+pub use super::say::beside::*;
+
+use super::sentences::short;
+use super::{clauses, labels, named};
 use crate::number;
-use crate::text::sentences::short;
+use farend_core::compare::Run;
 use farend_core::quantity::Power;
 use farend_core::units::UnitSystem;
 
-pub const TITLE: &str = "Beside another machine";
-pub const OTHER: &str = "The other machine";
-pub const NONE: &str = "none";
-pub const NOTE: &str = "Both with the same implement and job, at the same place; the other machine's \
-    speeds, flows and pressures as the yard has them.";
-pub const JOB: &str = "the job";
-pub const PRICE: &str = "Price";
+/// What arrives on one machine by a route, and how long the job takes, where that is known.
+pub fn arrives(run: &Run, time: Option<String>, units: UnitSystem) -> String {
+    let power = &number::power(run.delivered.likely, units);
+    let standing = labels::standing(run.verdict.likely);
+    match time {
+        None => named(power, standing),
+        Some(time) => ArrivesAndJob {
+            power,
+            standing,
+            time: &time,
+        }
+        .said(),
+    }
+}
 
 /// What the other machine's gear brings at its best route, and what it costs.
 pub fn difference(
     (name, best): (&str, Power),
     (other_name, other_best): (&str, Power),
     hours: Option<(String, String)>,
-    price: Option<String>,
+    costs: Option<String>,
     units: UnitSystem,
 ) -> String {
-    let (more, less) = if other_best >= best {
-        (other_best - best, "more")
+    let (own, other) = (short(name), short(other_name));
+    let brings = if other_best >= best {
+        let power = &number::power(other_best - best, units);
+        BringsMore { other, power, own }.said()
     } else {
-        (best - other_best, "less")
+        let power = &number::power(best - other_best, units);
+        BringsLess { other, power, own }.said()
     };
-    let mut sentence = format!(
-        "By its best route the {} brings {} {less} than the {}",
-        short(other_name),
-        number::power(more, units),
-        short(name)
-    );
-    if let Some((own, other)) = hours {
-        sentence.push_str(&format!("; the job takes {other} instead of {own}"));
-    }
-    if let Some(price) = price {
-        sentence.push_str(&format!("; it costs {price}"));
-    }
-    sentence.push('.');
-    sentence
+    let mut told = vec![brings];
+    told.extend(hours.map(|(own, other)| {
+        JobTakes {
+            other: &other,
+            own: &own,
+        }
+        .said()
+    }));
+    told.extend(costs);
+    clauses(&told)
 }
 
-/// A difference of prices.
-pub fn price(difference: f64, currency: Option<&str>) -> String {
-    let amount = number::money(difference.abs(), currency);
+/// A difference of prices, as a clause.
+pub fn costs(difference: f64, currency: Option<&str>) -> String {
+    let amount = &number::money(difference.abs(), currency);
     if difference >= 0.0 {
-        format!("{amount} more")
+        costs_more(amount)
     } else {
-        format!("{amount} less")
+        costs_less(amount)
     }
 }

@@ -1,161 +1,193 @@
 //! What a sheet claims, in plain sentences with the arithmetic.
 
+pub use super::say::claims::{
+    allowed, ask_heading, clear, lead, not_said, nothing, rating_heading, take_over, taken_heading,
+    taken_over, title,
+};
+
+use super::say::claims as say;
 use super::{capital, list};
 use crate::number;
 use farend_core::claims::{Check, Finding, Rating, SheetFigure, Taken, Weight};
-use farend_core::quantity::{Power, Pressure};
 use farend_core::spread::Spread;
 use farend_core::units::{Quantity, UnitSystem};
 
-pub const TITLE: &str = "Is the sheet honest?";
-pub const LEAD: &str = "Enter what a sheet or an advertisement says of this machine. Leave empty \
-    what it doesn't say.";
-pub const TAKEN: &str = "Flow and pressure taken";
-pub const RATING: &str = "Engine power is";
-pub const NOT_SAID: &str = "Not said";
-pub const TAKE_OVER: &str = "Compare with the honest figures";
-pub const CLEAR: &str = "Clear the sheet";
-pub const ASKED: &str = "To ask for";
-pub const TAKEN_OVER: &str = "Taken over: the bars above now show the honest figures.";
-pub const NOTHING: &str = "Nothing has been entered yet.";
-pub const ALLOWED: &str = "a number above zero, of a size that such machines have.";
+/// A figure of a sheet, alone and within a list.
+fn figure_names(figure: SheetFigure) -> [&'static str; 2] {
+    match figure {
+        SheetFigure::Flow => [say::figure_flow(), say::figure_flow_small()],
+        SheetFigure::Pressure => [say::figure_pressure(), say::figure_pressure_small()],
+        SheetFigure::Hydraulic => [say::figure_hydraulic(), say::figure_hydraulic_small()],
+        SheetFigure::Taken => [say::figure_taken(), say::figure_taken_small()],
+        SheetFigure::EngineSpeed => [say::figure_engine_speed(), say::figure_engine_speed_small()],
+        SheetFigure::Engine => [say::figure_engine(), say::figure_engine_small()],
+        SheetFigure::Rating => [say::figure_rating(), say::figure_rating_small()],
+        SheetFigure::Pto => [say::figure_pto(), say::figure_pto_small()],
+    }
+}
 
 /// A figure of a sheet.
 pub fn figure(figure: SheetFigure) -> &'static str {
-    match figure {
-        SheetFigure::Flow => "Hydraulic flow",
-        SheetFigure::Pressure => "Hydraulic pressure",
-        SheetFigure::Hydraulic => "Hydraulic power",
-        SheetFigure::Taken => "Where flow and pressure were taken",
-        SheetFigure::EngineSpeed => "At an engine speed of",
-        SheetFigure::Engine => "Engine power",
-        SheetFigure::Rating => "Whether engine power is net or gross",
-        SheetFigure::Pto => "PTO power",
-    }
+    let [name, _] = figure_names(figure);
+    name
 }
 
 /// Where figures were taken.
 pub fn taken(taken: Taken) -> &'static str {
     match taken {
-        Taken::AtPump => "At the pump",
-        Taken::AtCouplers => "At the couplers",
+        Taken::AtPump => say::at_pump(),
+        Taken::AtCouplers => say::at_couplers(),
     }
 }
 
 /// A kind of engine power.
 pub fn rating(rating: Rating) -> &'static str {
     match rating {
-        Rating::Net => "Net",
-        Rating::Gross => "Gross",
+        Rating::Net => say::net(),
+        Rating::Gross => say::gross(),
+    }
+}
+
+/// What is held against what, alone and within a list.
+fn check_names(check: Check) -> [&'static str; 2] {
+    match check {
+        Check::HydraulicPower => [
+            say::check_hydraulic_power(),
+            say::check_hydraulic_power_small(),
+        ],
+        Check::EnginePower => [say::check_engine_power(), say::check_engine_power_small()],
+        Check::Steering => [say::check_steering(), say::check_steering_small()],
+        Check::WorkingSpeed => [say::check_working_speed(), say::check_working_speed_small()],
+        Check::Couplers => [say::check_couplers(), say::check_couplers_small()],
+        Check::Relief => [say::check_relief(), say::check_relief_small()],
+        Check::EngineRating => [say::check_engine_rating(), say::check_engine_rating_small()],
+        Check::PtoPower => [say::check_pto_power(), say::check_pto_power_small()],
     }
 }
 
 /// What is held against what.
 pub fn check(check: Check) -> &'static str {
-    match check {
-        Check::HydraulicPower => "Flow, pressure and power",
-        Check::EnginePower => "Flow and pressure against the engine",
-        Check::Steering => "Steering's flow",
-        Check::WorkingSpeed => "Flow at working speed",
-        Check::Couplers => "Pressure at the couplers",
-        Check::Relief => "Relief pressure",
-        Check::EngineRating => "Engine power",
-        Check::PtoPower => "PTO power",
-    }
+    let [name, _] = check_names(check);
+    name
+}
+
+/// What is held against what, within a list.
+pub fn check_small(check: Check) -> &'static str {
+    let [_, name] = check_names(check);
+    name
 }
 
 /// What it means for the sheet.
 pub fn weight(weight: Weight) -> &'static str {
     match weight {
-        Weight::Holds => "Holds",
-        Weight::Advice => "Mind",
-        Weight::Restated => "Means",
-        Weight::Wrong => "Can't be",
+        Weight::Holds => say::holds(),
+        Weight::Advice => say::advice(),
+        Weight::Restated => say::restated(),
+        Weight::Wrong => say::wrong(),
     }
 }
 
 /// The figures that a check lacks.
 pub fn lacks(figures: &[SheetFigure]) -> String {
-    let named: Vec<_> = figures.iter().map(|it| super::small(figure(*it))).collect();
-    capital(&list(&named))
+    let named = figures.iter().map(|it| {
+        let [_, name] = figure_names(*it);
+        name
+    });
+    capital(&list(&named.collect::<Vec<_>>()))
+}
+
+/// A likely value, with its range where it has one.
+fn with_range<T: Copy + PartialEq>(
+    it: Spread<T>,
+    quantity: fn(T) -> Quantity,
+    units: UnitSystem,
+) -> String {
+    let likely = number::shown(quantity(it.likely), units);
+    if it.low == it.high {
+        return likely;
+    }
+    let range = number::range(quantity(it.low), quantity(it.high), units);
+    format!("{likely} ({range})")
 }
 
 /// A finding with its arithmetic.
 pub fn finding(weight: Weight, finding: &Finding, units: UnitSystem) -> String {
-    let shown = |quantity| number::shown(quantity, units);
-    let power = |power| number::power(power, units);
-    let powers = |it: Spread<Power>| {
-        if it.low == it.high {
-            return power(it.likely);
-        }
-        format!(
-            "{} ({})",
-            power(it.likely),
-            number::range(Quantity::Power(it.low), Quantity::Power(it.high), units)
-        )
-    };
-    let pressures = |it: Spread<Pressure>| {
-        if it.low == it.high {
-            return shown(Quantity::Pressure(it.likely));
-        }
-        format!(
-            "{} ({})",
-            shown(Quantity::Pressure(it.likely)),
-            number::range(
-                Quantity::Pressure(it.low),
-                Quantity::Pressure(it.high),
-                units
-            )
-        )
-    };
+    let flow = |it| number::shown(Quantity::Flow(it), units);
+    let speed = |it| number::shown(Quantity::Speed(it), units);
+    let pressure = |it| number::shown(Quantity::Pressure(it), units);
+    let power = |it| number::power(it, units);
+    let pressures = |it| with_range(it, Quantity::Pressure, units);
+    let powers = |it| with_range(it, Quantity::Power, units);
     match *finding {
         Finding::HydraulicPower {
-            flow,
-            pressure,
+            flow: taken,
+            pressure: at,
             comes_to,
             claimed,
             apart,
         } => {
-            let sum = format!(
-                "{} times {} is {}",
-                shown(Quantity::Flow(flow)),
-                shown(Quantity::Pressure(pressure)),
-                power(comes_to)
-            );
+            let (flow, pressure) = (&flow(taken), &pressure(at));
+            let (comes_to, claimed, apart) = (&power(comes_to), &power(claimed), &power(apart));
             match weight {
-                Weight::Wrong => format!(
-                    "{sum}, not the {} that the sheet says: {} too much.",
-                    power(claimed),
-                    power(apart)
-                ),
-                Weight::Advice => format!(
-                    "{sum}; the sheet says {} only, {} less: ask at which flow and pressure.",
-                    power(claimed),
-                    power(apart)
-                ),
-                _ => format!("{sum}, as the sheet says."),
+                Weight::Wrong => say::HydraulicTooMuch {
+                    flow,
+                    pressure,
+                    power: comes_to,
+                    claimed,
+                    apart,
+                }
+                .said(),
+                Weight::Advice => say::HydraulicLess {
+                    flow,
+                    pressure,
+                    power: comes_to,
+                    claimed,
+                    apart,
+                }
+                .said(),
+                _ => say::HydraulicHolds {
+                    flow,
+                    pressure,
+                    power: comes_to,
+                }
+                .said(),
             }
         }
         Finding::EnginePower {
-            flow,
-            pressure,
+            flow: taken,
+            pressure: at,
             needs,
-            speed,
+            speed: turns,
             net,
             ..
         } => {
-            let sum = format!(
-                "For {} at {} the pump takes {} off the engine; at {} the engine has {} net",
-                shown(Quantity::Flow(flow)),
-                shown(Quantity::Pressure(pressure)),
-                powers(needs),
-                shown(Quantity::Speed(speed)),
-                powers(net)
-            );
+            let (flow, pressure, speed) = (&flow(taken), &pressure(at), &speed(turns));
+            let (needs, net) = (&powers(needs), &powers(net));
             match weight {
-                Weight::Wrong => format!("{sum}: it can't turn that pump at that pressure."),
-                Weight::Advice => format!("{sum}: only with everything at its best."),
-                _ => format!("{sum}: it can."),
+                Weight::Wrong => say::EngineCant {
+                    flow,
+                    pressure,
+                    needs,
+                    speed,
+                    net,
+                }
+                .said(),
+                Weight::Advice => say::EngineAtBest {
+                    flow,
+                    pressure,
+                    needs,
+                    speed,
+                    net,
+                }
+                .said(),
+                _ => say::EngineCan {
+                    flow,
+                    pressure,
+                    needs,
+                    speed,
+                    net,
+                }
+                .said(),
             }
         }
         Finding::Steering {
@@ -164,124 +196,128 @@ pub fn finding(weight: Weight, finding: &Finding, units: UnitSystem) -> String {
             steering,
             left,
         } => {
-            let flow = |it| shown(Quantity::Flow(it));
+            let (claimed, steering, left) = (&flow(claimed), &flow(steering), &flow(left));
             match weight {
-                Weight::Holds => format!(
-                    "The {} are the implement's; steering's {} are not in them.",
-                    flow(claimed),
-                    flow(steering)
-                ),
-                Weight::Restated => format!(
-                    "Of the {} that the pump gives steering takes {}: {} are left for the \
-                     implement.",
-                    flow(pump_gives),
-                    flow(steering),
-                    flow(left)
-                ),
-                _ => format!(
-                    "Steering's {} are in the {}: {} are left for the implement.",
-                    flow(steering),
-                    flow(claimed),
-                    flow(left)
-                ),
+                Weight::Holds => say::SteeringApart { claimed, steering }.said(),
+                Weight::Restated => say::SteeringOfPump {
+                    pump_gives: &flow(pump_gives),
+                    steering,
+                    left,
+                }
+                .said(),
+                _ => say::SteeringWithin {
+                    claimed,
+                    steering,
+                    left,
+                }
+                .said(),
             }
         }
         Finding::WorkingSpeed {
-            flow,
-            speed,
+            flow: claimed,
+            speed: at,
             working,
             left,
             ..
         } => match weight {
-            Weight::Restated => format!(
-                "{} are for {}; at the working speed of {} it is {}.",
-                shown(Quantity::Flow(flow)),
-                shown(Quantity::Speed(speed)),
-                shown(Quantity::Speed(working)),
-                shown(Quantity::Flow(left))
-            ),
-            _ => format!(
-                "{} are for {}, which is the working speed.",
-                shown(Quantity::Flow(flow)),
-                shown(Quantity::Speed(speed))
-            ),
+            Weight::Restated => say::WorkingSlower {
+                flow: &flow(claimed),
+                speed: &speed(at),
+                working: &speed(working),
+                left: &flow(left),
+            }
+            .said(),
+            _ => say::WorkingSame {
+                flow: &flow(claimed),
+                speed: &speed(at),
+            }
+            .said(),
         },
         Finding::Couplers {
-            flow,
+            flow: taken,
             at_pump,
             valve,
             couplers,
             at_couplers,
-        } => format!(
-            "At {} the open valve takes {} and two couplers {}: {} at the pump are {} at the \
-             couplers.",
-            shown(Quantity::Flow(flow)),
-            shown(Quantity::Pressure(valve.likely)),
-            shown(Quantity::Pressure(couplers.likely)),
-            pressures(at_pump),
-            pressures(at_couplers)
-        ),
+        } => say::Couplers {
+            flow: &flow(taken),
+            valve: &pressure(valve.likely),
+            couplers: &pressure(couplers.likely),
+            at_pump: &pressures(at_pump),
+            at_couplers: &pressures(at_couplers),
+        }
+        .said(),
         Finding::Relief {
-            pressure,
+            pressure: claimed,
             relief,
             opens,
         } => {
-            let sum = format!(
-                "The relief valve is set to {} and begins to open at {}",
-                pressures(relief),
-                pressures(opens)
-            );
+            let (relief, opens) = (&pressures(relief), &pressures(opens));
+            let pressure = &pressure(claimed);
             match weight {
-                Weight::Holds => format!(
-                    "{sum}; at {} the whole flow is there.",
-                    shown(Quantity::Pressure(pressure))
-                ),
-                _ => format!(
-                    "{sum}: at {} a part of the flow runs off over it. Full flow and full \
-                     pressure don't come together.",
-                    shown(Quantity::Pressure(pressure))
-                ),
+                Weight::Holds => say::ReliefClosed {
+                    relief,
+                    opens,
+                    pressure,
+                }
+                .said(),
+                _ => say::ReliefOpen {
+                    relief,
+                    opens,
+                    pressure,
+                }
+                .said(),
             }
         }
         Finding::EngineRating {
             claimed,
             known,
             net,
-        } => match weight {
-            Weight::Holds => format!(
-                "{} as net power; the yard has {}.",
-                power(claimed),
-                power(known.likely)
-            ),
-            _ => format!(
-                "{} is gross power, without fan, filter and the like: about {} net; the yard has \
-                 {}.",
-                power(claimed),
-                powers(net),
-                power(known.likely)
-            ),
-        },
+        } => {
+            let (claimed, known) = (&power(claimed), &power(known.likely));
+            match weight {
+                Weight::Holds => say::RatingNet { claimed, known }.said(),
+                _ => say::RatingGross {
+                    claimed,
+                    net: &powers(net),
+                    known,
+                }
+                .said(),
+            }
+        }
         Finding::PtoPower {
             claimed,
             net,
             gives,
             ..
         } => {
-            let sum = format!(
-                "Of {} net about {} reach the PTO",
-                power(net.likely),
-                powers(gives)
-            );
+            let (net, gives) = (&power(net.likely), &powers(gives));
+            let claimed = &power(claimed);
             match weight {
-                Weight::Wrong => format!("{sum}, not {}.", power(claimed)),
-                Weight::Advice => format!("{sum}; {} is at the upper end.", power(claimed)),
-                _ => format!("{sum}; the sheet says {}.", power(claimed)),
+                Weight::Wrong => say::PtoTooMuch {
+                    net,
+                    gives,
+                    claimed,
+                }
+                .said(),
+                Weight::Advice => say::PtoAtBest {
+                    net,
+                    gives,
+                    claimed,
+                }
+                .said(),
+                _ => say::PtoHolds {
+                    net,
+                    gives,
+                    claimed,
+                }
+                .said(),
             }
         }
-        Finding::PtoAboveEngine { claimed, engine } => format!(
-            "{} at the PTO are more than the engine's {}: no train gives more than its engine.",
-            power(claimed),
-            power(engine)
-        ),
+        Finding::PtoAboveEngine { claimed, engine } => say::PtoAboveEngine {
+            claimed: &power(claimed),
+            engine: &power(engine),
+        }
+        .said(),
     }
 }

@@ -1,38 +1,59 @@
 //! What stands above the columns of tables for spreadsheets, and in them.
 
+pub use super::say::columns::{hook_up, job, kit, part, price_total, rotor, seat, why};
+
+use super::labels;
+use super::say::columns as say;
 use farend_core::drive::Limit;
 use farend_core::fit::Judgement;
 
-use super::labels;
+/// What arrives: low, likely, high.
+pub fn delivered() -> [&'static str; 3] {
+    [
+        say::delivered_low(),
+        say::delivered_likely(),
+        say::delivered_high(),
+    ]
+}
 
-pub const WHY: &str = "Why";
-pub const DELIVERED: [&str; 3] = ["Delivered, low", "Delivered, likely", "Delivered, high"];
-pub const NEED: [&str; 3] = ["Need, low", "Need, likely", "Need, high"];
-pub const PART: &str = "Of the engine's net power";
-pub const ROTOR: &str = "Rotor speed";
-pub const KIT: &str = "Kit";
-pub const SEAT: &str = "Place of the implement";
-pub const HOOK_UP: &str = "Hooking up";
-pub const JOB: &str = "Job";
-pub const TIME: [&str; 3] = ["Time, quickest", "Time, likely", "Time, slowest"];
-pub const PRICES: [&str; 3] = [
-    "Price of the kit",
-    "Price of the implement for this route",
-    "Price of fitting",
-];
-pub const TOTAL: &str = "Price in all";
-pub const TAKES: [&str; 4] = [
-    "Takes: speed",
-    "Takes: torque",
-    "Takes: flow",
-    "Takes: pressure",
-];
-pub const PASSES_ON: [&str; 4] = [
-    "Passes on: speed",
-    "Passes on: torque",
-    "Passes on: flow",
-    "Passes on: pressure",
-];
+/// What the job needs: low, likely, high.
+pub fn need() -> [&'static str; 3] {
+    [say::need_low(), say::need_likely(), say::need_high()]
+}
+
+/// The time for the job, the quickest first.
+pub fn time() -> [&'static str; 3] {
+    [
+        say::time_quickest(),
+        say::time_likely(),
+        say::time_slowest(),
+    ]
+}
+
+/// A route's three prices.
+pub fn prices() -> [&'static str; 3] {
+    [say::price_kit(), say::price_variant(), say::price_fitting()]
+}
+
+/// What a stage takes: speed, torque, flow, pressure.
+pub fn takes() -> [&'static str; 4] {
+    [
+        say::takes_speed(),
+        say::takes_torque(),
+        say::takes_flow(),
+        say::takes_pressure(),
+    ]
+}
+
+/// What a stage passes on: speed, torque, flow, pressure.
+pub fn passes_on() -> [&'static str; 4] {
+    [
+        say::passes_on_speed(),
+        say::passes_on_torque(),
+        say::passes_on_flow(),
+        say::passes_on_pressure(),
+    ]
+}
 
 /// A header with the unit of what stands below it.
 pub fn with_unit(name: &str, unit: &str) -> String {
@@ -46,16 +67,16 @@ pub fn with_unit(name: &str, unit: &str) -> String {
 /// How many items come to a judgement, and which.
 pub fn judged(judgement: Judgement) -> [&'static str; 2] {
     match judgement {
-        Judgement::Pass => ["Items that fit", "Which fit"],
-        Judgement::Advice => ["Items with advice", "Which have advice"],
-        Judgement::Question => ["Items to ask about", "Which to ask about"],
-        Judgement::Stop => ["Items that don't fit", "Which don't fit"],
+        Judgement::Pass => [say::pass(), say::pass_which()],
+        Judgement::Advice => [say::advice(), say::advice_which()],
+        Judgement::Question => [say::question(), say::question_which()],
+        Judgement::Stop => [say::stop(), say::stop_which()],
     }
 }
 
 /// What holds a route, beside its bar.
 pub fn held_by(limit: Limit) -> String {
-    format!("limit: {}", labels::limit(limit))
+    say::limit(labels::limit(limit))
 }
 
 /// The name of a file with a comparison's machine and implement in it.

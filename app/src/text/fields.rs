@@ -1,5 +1,7 @@
 //! Names of the fields of a yard file, as people know them.
 
+use super::say::fields as say;
+
 /// A field's name, by the group that it stands in – none for an entry's and the yard's own – and
 /// its key.
 pub fn field(group: &str, key: &str) -> Option<&'static str> {
@@ -29,263 +31,263 @@ pub fn field(group: &str, key: &str) -> Option<&'static str> {
 fn common(key: &str) -> Option<&'static str> {
     Some(match key {
         // The yard.
-        "place" => "Where it is",
-        "invented" => "Made-up machines",
-        "dealer" => "Who hands out its pages",
-        "note" => "A line on those pages",
-        "currency" => "Currency",
-        "hour_price" => "Price of an hour of work",
-        "machines" => "Machines",
-        "implements" => "Implements",
-        "kits" => "Kits",
-        "format_version" => "Version of the file",
+        "place" => say::place(),
+        "invented" => say::invented(),
+        "dealer" => say::dealer(),
+        "note" => say::note(),
+        "currency" => say::currency(),
+        "hour_price" => say::hour_price(),
+        "machines" => say::machines(),
+        "implements" => say::implements(),
+        "kits" => say::kits(),
+        "format_version" => say::format_version(),
         // Every entry.
-        "id" => "Short identifier, for links",
-        "name" => "Name",
-        "kind" => "Kind",
-        "mass_kg" => "Weight",
-        "price" => "Price",
+        "id" => say::id(),
+        "name" => say::name(),
+        "kind" => say::kind(),
+        "mass_kg" => say::mass_kg(),
+        "price" => say::price(),
         // A machine.
-        "engine" => "Engine",
-        "rear_pto" => "Rear PTO",
-        "economy_pto" => "Rear PTO, economy gear",
-        "mid_pto" => "Mid PTO",
-        "circuits" => "Hydraulic outlets",
-        "oil" => "Oil",
-        "transmission" => "Transmission",
-        "hitch" => "Three-point hitch",
-        "loader" => "Loader",
-        "axles" => "Axles",
-        "end" => "Shaft end",
-        "reservoir" => "Tank and cooler",
+        "engine" => say::engine(),
+        "rear_pto" => say::rear_pto(),
+        "economy_pto" => say::economy_pto(),
+        "mid_pto" => say::mid_pto(),
+        "circuits" => say::circuits(),
+        "oil" => say::oil(),
+        "transmission" => say::transmission(),
+        "hitch" => say::hitch(),
+        "loader" => say::loader(),
+        "axles" => say::axles(),
+        "end" => say::end(),
+        "reservoir" => say::reservoir(),
         // An implement.
-        "rotor" => "Rotor",
-        "need_kw" => "Power that the job needs",
-        "shafts" => "Shaft drives",
-        "motor" => "Hydraulic motor",
-        "work" => "Its work",
-        "travel" => "Over the ground",
-        "mount" => "How it hangs",
+        "rotor" => say::rotor(),
+        "need_kw" => say::need_kw(),
+        "shafts" => say::shafts(),
+        "motor" => say::motor(),
+        "work" => say::work(),
+        "travel" => say::travel(),
+        "mount" => say::mount(),
         // A kit.
-        "routes" => "Routes that it serves",
-        "included" => "Comes along, nothing to buy",
-        "pto_rpm" => "PTO speed",
-        "drive" => "Mechanical steps",
-        "pump" => "Pump",
-        "hoses" => "Hoses and couplers",
-        "shaft" => "Joint shaft",
-        "seat" => "Where it puts the implement",
-        "hookup_min" => "Time to hook it up",
-        "fitting_price" => "Price of fitting it",
+        "routes" => say::routes(),
+        "included" => say::included(),
+        "pto_rpm" => say::kit_pto_rpm(),
+        "drive" => say::drive(),
+        "pump" => say::pump(),
+        "hoses" => say::hoses(),
+        "shaft" => say::shaft(),
+        "seat" => say::seat(),
+        "hookup_min" => say::hookup_min(),
+        "fitting_price" => say::fitting_price(),
         // Oil, tanks, pumps, motors, couplers.
-        "grade" => "Grade",
-        "cst_40" => "Viscosity at 40 °C",
-        "cst_100" => "Viscosity at 100 °C",
-        "kg_m3" => "Density at 15 °C",
-        "oil_l" => "Oil in the tank",
-        "cooler_w_k" => "What the cooler sheds",
-        "relief_bar" => "Relief pressure",
-        "valve_bar" => "Pressure that the valve takes",
-        "volumetric" => "Volumetric efficiency",
-        "hydro_mechanical" => "Hydro-mechanical efficiency",
-        "displacement_cm3" => "Displacement",
-        "coupler_mm" => "Coupler size",
-        "case_drain" => "Case drain",
+        "grade" => say::grade(),
+        "cst_40" => say::cst_40(),
+        "cst_100" => say::cst_100(),
+        "kg_m3" => say::kg_m3(),
+        "oil_l" => say::oil_l(),
+        "cooler_w_k" => say::cooler_w_k(),
+        "relief_bar" => say::relief_bar(),
+        "valve_bar" => say::valve_bar(),
+        "volumetric" => say::volumetric(),
+        "hydro_mechanical" => say::hydro_mechanical(),
+        "displacement_cm3" => say::displacement_cm3(),
+        "coupler_mm" => say::coupler_mm(),
+        "case_drain" => say::case_drain(),
         // Work and travel.
-        "measure" => "Measured by",
-        "idle_kw" => "Power idling",
-        "kwh_per_unit" => "Energy for so much work",
-        "width_m" => "Working width",
-        "depth_m" => "Usual depth",
-        "density_kg_m3" => "Density of the material",
-        "usual_km_h" => "Usual speed",
-        "highest_km_h" => "Highest speed for good work",
-        "ground" => "Ground",
-        "pushing_n" => "What the work pushes back with",
+        "measure" => say::measure(),
+        "idle_kw" => say::idle_kw(),
+        "kwh_per_unit" => say::kwh_per_unit(),
+        "width_m" => say::width_m(),
+        "depth_m" => say::depth_m(),
+        "density_kg_m3" => say::density_kg_m3(),
+        "usual_km_h" => say::usual_km_h(),
+        "highest_km_h" => say::highest_km_h(),
+        "ground" => say::ground(),
+        "pushing_n" => say::pushing_n(),
         // A mount.
-        "category" => "Hitch category",
-        "centre_m" => "Centre of mass, from the pins or hooks",
-        "backwards" => "Works driving backwards",
-        "guarded" => "All guards are there",
+        "category" => say::category(),
+        "centre_m" => say::centre_m(),
+        "backwards" => say::backwards(),
+        "guarded" => say::guarded(),
         // An uncertain figure.
-        "low" => "Low",
-        "likely" => "Likely",
-        "high" => "High",
-        "source" => "Where it comes from",
+        "low" => say::low(),
+        "likely" => say::likely(),
+        "high" => say::high(),
+        "source" => say::source(),
         _ => return None,
     })
 }
 
 fn engine(key: &str) -> Option<&'static str> {
     Some(match key {
-        "net_kw" => "Net power",
-        "gross_kw" => "Gross power",
-        "rated_rpm" => "Rated speed",
-        "lowest_rpm" => "Lowest speed under load",
-        "curve" => "Power over speed",
-        "aspiration" => "How it gets its air",
+        "net_kw" => say::engine_net_kw(),
+        "gross_kw" => say::engine_gross_kw(),
+        "rated_rpm" => say::engine_rated_rpm(),
+        "lowest_rpm" => say::engine_lowest_rpm(),
+        "curve" => say::engine_curve(),
+        "aspiration" => say::engine_aspiration(),
         _ => return None,
     })
 }
 
 fn curve(key: &str) -> Option<&'static str> {
     Some(match key {
-        "rpm" => "Speed",
-        "kw" => "Power",
+        "rpm" => say::curve_rpm(),
+        "kw" => say::curve_kw(),
         _ => return None,
     })
 }
 
 fn pto(key: &str) -> Option<&'static str> {
     Some(match key {
-        "rpm" => "Shaft speed",
-        "engine_rpm" => "At an engine speed of",
-        "tested_kw" => "Power tested at the shaft",
-        "rating_kw" => "Most that the shaft may take",
+        "rpm" => say::pto_rpm(),
+        "engine_rpm" => say::pto_engine_rpm(),
+        "tested_kw" => say::pto_tested_kw(),
+        "rating_kw" => say::pto_rating_kw(),
         _ => return None,
     })
 }
 
 fn circuit(key: &str) -> Option<&'static str> {
     Some(match key {
-        "outlet" => "Outlet",
-        "flow_l_min" => "Flow on the sheet",
-        "engine_rpm" => "At an engine speed of",
-        "steering" => "Steering's share",
-        "supply" => "Kind of pump",
+        "outlet" => say::circuit_outlet(),
+        "flow_l_min" => say::circuit_flow_l_min(),
+        "engine_rpm" => say::circuit_engine_rpm(),
+        "steering" => say::circuit_steering(),
+        "supply" => say::circuit_supply(),
         _ => return None,
     })
 }
 
 fn steering(key: &str) -> Option<&'static str> {
     Some(match key {
-        "policy" => "How steering gets its oil",
-        "flow_l_min" => "Steering's flow",
+        "policy" => say::steering_policy(),
+        "flow_l_min" => say::steering_flow_l_min(),
         _ => return None,
     })
 }
 
 fn end(key: &str) -> Option<&'static str> {
     Some(match key {
-        "shaft" => "Shaft type",
-        "turns" => "Turns",
-        "height_m" => "Height above the ground",
-        "ahead_m" => "Ends ahead of the ball ends by",
-        "behind_m" => "Ends behind the pins by",
-        "above_m" => "Stands above the lower pins by",
+        "shaft" => say::end_shaft(),
+        "turns" => say::end_turns(),
+        "height_m" => say::end_height_m(),
+        "ahead_m" => say::end_ahead_m(),
+        "behind_m" => say::end_behind_m(),
+        "above_m" => say::end_above_m(),
         _ => return None,
     })
 }
 
 fn hitch(key: &str) -> Option<&'static str> {
     Some(match key {
-        "category" => "Category",
-        "lift_kg" => "Lifts",
-        "lift_at_m" => "Measured behind the ball ends",
-        "lowest_m" => "Ball ends at work, height",
-        "highest_m" => "Ball ends lifted, height",
+        "category" => say::hitch_category(),
+        "lift_kg" => say::hitch_lift_kg(),
+        "lift_at_m" => say::hitch_lift_at_m(),
+        "lowest_m" => say::hitch_lowest_m(),
+        "highest_m" => say::hitch_highest_m(),
         _ => return None,
     })
 }
 
 fn loader(key: &str) -> Option<&'static str> {
     Some(match key {
-        "lift_kg" => "Lifts at the pins",
-        "reach_m" => "From pivot to pins",
-        "third_function" => "Third function at its end",
+        "lift_kg" => say::loader_lift_kg(),
+        "reach_m" => say::loader_reach_m(),
+        "third_function" => say::loader_third_function(),
         _ => return None,
     })
 }
 
 fn axles(key: &str) -> Option<&'static str> {
     Some(match key {
-        "wheelbase_m" => "Wheelbase",
-        "front_kg" => "Weight on the front axle",
-        "front_limit_kg" => "Most on the front axle",
-        "rear_limit_kg" => "Most on the rear axle",
-        "loader_ahead_m" => "Front axle to the loader's pins",
-        "frame_ahead_m" => "Front axle to a subframe's hooks",
-        "hitch_behind_m" => "Rear axle to the ball ends",
+        "wheelbase_m" => say::axles_wheelbase_m(),
+        "front_kg" => say::axles_front_kg(),
+        "front_limit_kg" => say::axles_front_limit_kg(),
+        "rear_limit_kg" => say::axles_rear_limit_kg(),
+        "loader_ahead_m" => say::axles_loader_ahead_m(),
+        "frame_ahead_m" => say::axles_frame_ahead_m(),
+        "hitch_behind_m" => say::axles_hitch_behind_m(),
         _ => return None,
     })
 }
 
 fn rotor(key: &str) -> Option<&'static str> {
     Some(match key {
-        "rated_rpm" => "Rated speed",
-        "lowest_rpm" => "Lowest speed for good work",
-        "highest_rpm" => "Highest speed allowed",
-        "diameter_mm" => "Diameter over the tips",
+        "rated_rpm" => say::rotor_rated_rpm(),
+        "lowest_rpm" => say::rotor_lowest_rpm(),
+        "highest_rpm" => say::rotor_highest_rpm(),
+        "diameter_mm" => say::rotor_diameter_mm(),
         _ => return None,
     })
 }
 
 fn shaft(key: &str) -> Option<&'static str> {
     Some(match key {
-        "place" => "End of the machine",
-        "rpm" => "Input speed",
-        "drive" => "Steps to the rotor",
-        "rating_kw" => "Most that the input may take",
-        "end" => "Input shaft",
-        "price" => "Price of the implement so",
+        "place" => say::shaft_place(),
+        "rpm" => say::shaft_rpm(),
+        "drive" => say::shaft_drive(),
+        "rating_kw" => say::shaft_rating_kw(),
+        "end" => say::shaft_end(),
+        "price" => say::shaft_price(),
         _ => return None,
     })
 }
 
 fn motor(key: &str) -> Option<&'static str> {
     Some(match key {
-        "ratio" => "Rotor speed over motor speed",
-        "drive" => "Steps to the rotor",
-        "highest_l_min" => "Highest flow",
-        "highest_bar" => "Highest pressure",
-        "starting" => "Starting torque",
-        "case_drain" => "Needs a case drain",
-        "price" => "Price of the implement so",
+        "ratio" => say::motor_ratio(),
+        "drive" => say::motor_drive(),
+        "highest_l_min" => say::motor_highest_l_min(),
+        "highest_bar" => say::motor_highest_bar(),
+        "starting" => say::motor_starting(),
+        "case_drain" => say::motor_case_drain(),
+        "price" => say::motor_price(),
         _ => return None,
     })
 }
 
 fn step(key: &str) -> Option<&'static str> {
     Some(match key {
-        "ratio" => "Speed out over speed in",
-        "efficiency" => "Efficiency",
-        "rating_nm" => "Most torque at its output",
-        "slip_clutch_nm" => "Slip clutch slips at",
-        "angle_deg" => "Angle of each joint",
+        "ratio" => say::step_ratio(),
+        "efficiency" => say::step_efficiency(),
+        "rating_nm" => say::step_rating_nm(),
+        "slip_clutch_nm" => say::step_slip_clutch_nm(),
+        "angle_deg" => say::step_angle_deg(),
         _ => return None,
     })
 }
 
 fn pump(key: &str) -> Option<&'static str> {
     Some(match key {
-        "highest_rpm" => "Highest speed",
-        "suction_bore_mm" => "Suction line, inner diameter",
-        "suction_length_m" => "Suction line, length",
-        "suction_lift_m" => "Pump above the oil by",
+        "highest_rpm" => say::pump_highest_rpm(),
+        "suction_bore_mm" => say::pump_suction_bore_mm(),
+        "suction_length_m" => say::pump_suction_length_m(),
+        "suction_lift_m" => say::pump_suction_lift_m(),
         _ => return None,
     })
 }
 
 fn hoses(key: &str) -> Option<&'static str> {
     Some(match key {
-        "bore_mm" => "Inner diameter",
-        "length_m" => "Length one way",
-        "back_bore_mm" => "Inner diameter of the hose back",
-        "couplers" => "Couplers, there and back",
-        "coupler_bar" => "Pressure that a coupler takes",
-        "coupler_l_min" => "At a flow of",
-        "fittings_k" => "Elbows and adapters, sum of K",
+        "bore_mm" => say::hoses_bore_mm(),
+        "length_m" => say::hoses_length_m(),
+        "back_bore_mm" => say::hoses_back_bore_mm(),
+        "couplers" => say::hoses_couplers(),
+        "coupler_bar" => say::hoses_coupler_bar(),
+        "coupler_l_min" => say::hoses_coupler_l_min(),
+        "fittings_k" => say::hoses_fittings_k(),
         _ => return None,
     })
 }
 
 fn kit_shaft(key: &str) -> Option<&'static str> {
     Some(match key {
-        "pto_end" => "PTO type that it suits",
-        "far_end" => "Input type that it suits",
-        "closed_m" => "Length pushed together",
-        "open_m" => "Length where its tubes part",
-        "reverses" => "Turns the direction round",
+        "pto_end" => say::kit_shaft_pto_end(),
+        "far_end" => say::kit_shaft_far_end(),
+        "closed_m" => say::kit_shaft_closed_m(),
+        "open_m" => say::kit_shaft_open_m(),
+        "reverses" => say::kit_shaft_reverses(),
         _ => return None,
     })
 }
@@ -293,11 +295,11 @@ fn kit_shaft(key: &str) -> Option<&'static str> {
 /// One of a list's groups.
 pub fn item(key: &str) -> &'static str {
     match key {
-        "circuits" => "Outlet",
-        "shafts" => "Shaft drive",
-        "drive" => "Step",
-        "curve" => "Point",
-        _ => "Entry",
+        "circuits" => say::item_circuits(),
+        "shafts" => say::item_shafts(),
+        "drive" => say::item_drive(),
+        "curve" => say::item_curve(),
+        _ => say::item_other(),
     }
 }
 
@@ -306,20 +308,21 @@ pub fn item(key: &str) -> &'static str {
 pub fn at(path: &str) -> String {
     let keys: Vec<_> = keys(path).collect();
     let named = |group: &str, key: &str| field(group, key).unwrap_or_default().to_owned();
+    let figure_of = |group: &str, key: &str, figure: &str| {
+        say::FigureOf {
+            field: &named(group, key),
+            figure: &super::small(&named("", figure)),
+        }
+        .said()
+    };
     match keys.as_slice() {
         [
             ..,
             group,
             key,
             figure @ ("low" | "likely" | "high" | "source"),
-        ] => format!(
-            "{}, {}",
-            named(group, key),
-            super::small(&named("", figure))
-        ),
-        [key, figure @ ("low" | "likely" | "high" | "source")] => {
-            format!("{}, {}", named("", key), super::small(&named("", figure)))
-        }
+        ] => figure_of(group, key, figure),
+        [key, figure @ ("low" | "likely" | "high" | "source")] => figure_of("", key, figure),
         [.., group, key] => named(group, key),
         [key] => named("", key),
         [] => String::new(),

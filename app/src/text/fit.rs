@@ -1,6 +1,9 @@
 //! Whether it can be hooked up, in words: what was found, and what to do or to ask.
 
-use super::{capital, reasons};
+pub use super::say::fit::stop_small;
+
+use super::say::{common, fit as say};
+use super::{clauses, reasons};
 use crate::number;
 use farend_core::fit::{Check, Item, Judgement};
 use farend_core::hookup::{Seat, Turns};
@@ -14,65 +17,60 @@ use farend_core::units::{Quantity, UnitSystem};
 /// A judgement.
 pub fn judgement(judgement: Judgement) -> &'static str {
     match judgement {
-        Judgement::Pass => "Fits",
-        Judgement::Advice => "Mind",
-        Judgement::Question => "Ask",
-        Judgement::Stop => "Stop",
+        Judgement::Pass => say::pass(),
+        Judgement::Advice => say::advice(),
+        Judgement::Question => say::question(),
+        Judgement::Stop => say::stop(),
     }
 }
 
 /// What was looked at, short.
 pub fn name(check: &Check) -> &'static str {
     match check {
-        Check::Missing(_) => "Route",
-        Check::InputSpeed { .. } => "Input speed",
-        Check::PtoEnd { .. } => "Shaft on the PTO",
-        Check::FarEnd { .. } => "Shaft on the implement",
-        Check::Direction { .. } => "Direction of rotation",
-        Check::ShaftTorque { .. } => "Torque in the shaft",
-        Check::SlipClutch { .. } => "Slip clutch",
-        Check::Angle { .. } => "Joint angle of the kit",
-        Check::LiftAngle { .. } => "Joint angle behind the hitch",
-        Check::Overlap { .. } => "Length of the joint shaft",
-        Check::Guards { .. } => "Guards",
-        Check::Category { .. } => "Hitch category",
-        Check::Lift { .. } => "Lift",
-        Check::FrontHooks { .. } => "Subframe in front",
-        Check::ThirdFunction { .. } => "Third function",
-        Check::Balance { .. } => "Ballast",
-        Check::AxleLoad { .. } => "Axle load",
-        Check::Couplers { .. } => "Couplers",
-        Check::MotorFlow { .. } => "Flow to the motor",
-        Check::MotorPressure { .. } => "Pressure at the motor",
-        Check::CaseDrain { .. } => "Case drain",
-        Check::OilHeat { .. } => "Heat of the oil",
+        Check::Missing(_) => say::name_missing(),
+        Check::InputSpeed { .. } => say::name_input_speed(),
+        Check::PtoEnd { .. } => say::name_pto_end(),
+        Check::FarEnd { .. } => say::name_far_end(),
+        Check::Direction { .. } => say::name_direction(),
+        Check::ShaftTorque { .. } => say::name_shaft_torque(),
+        Check::SlipClutch { .. } => say::name_slip_clutch(),
+        Check::Angle { .. } => say::name_angle(),
+        Check::LiftAngle { .. } => say::name_lift_angle(),
+        Check::Overlap { .. } => say::name_overlap(),
+        Check::Guards { .. } => say::name_guards(),
+        Check::Category { .. } => say::name_category(),
+        Check::Lift { .. } => say::name_lift(),
+        Check::FrontHooks { .. } => say::name_front_hooks(),
+        Check::ThirdFunction { .. } => say::name_third_function(),
+        Check::Balance { .. } => say::name_balance(),
+        Check::AxleLoad { .. } => say::name_axle_load(),
+        Check::Couplers { .. } => say::name_couplers(),
+        Check::MotorFlow { .. } => say::name_motor_flow(),
+        Check::MotorPressure { .. } => say::name_motor_pressure(),
+        Check::CaseDrain { .. } => say::name_case_drain(),
+        Check::OilHeat { .. } => say::name_oil_heat(),
     }
 }
 
 /// Kits of the yard that fit better.
 pub fn other_kits(names: &[String]) -> String {
-    format!(
-        "It takes the kit that delivers most. This one of the yard fits better: {}.",
-        names.join("; ")
-    )
+    say::other_kits(&names.join(common::between_clauses()))
 }
 
-/// How many items of each gravity, short: "1 stop, 2 to ask".
+/// How many items of each gravity, short: "1 to stop for, 2 to ask".
 pub fn count(items: &[Item]) -> String {
-    let of = |judgement| items.iter().filter(|it| it.judgement == judgement).count();
-    let told: Vec<_> = [
-        (Judgement::Stop, "to stop for"),
-        (Judgement::Question, "to ask"),
-        (Judgement::Advice, "to mind"),
-    ]
-    .into_iter()
-    .filter_map(|(judgement, what)| {
-        let count = of(judgement);
-        (count > 0).then(|| format!("{count} {what}"))
-    })
-    .collect();
+    let told = |judgement, words: fn(usize) -> String| {
+        let count = items.iter().filter(|it| it.judgement == judgement).count();
+        (count > 0).then(|| words(count))
+    };
+    let each = [
+        told(Judgement::Stop, say::to_stop_for),
+        told(Judgement::Question, say::to_ask),
+        told(Judgement::Advice, say::to_mind),
+    ];
+    let told: Vec<_> = each.into_iter().flatten().collect();
     if told.is_empty() {
-        "all that is known fits".to_owned()
+        say::all_fits().to_owned()
     } else {
         told.join(", ")
     }
@@ -81,198 +79,172 @@ pub fn count(items: &[Item]) -> String {
 /// What was found, as a sentence.
 pub fn finding(check: &Check, units: UnitSystem) -> String {
     let shown = |quantity| number::shown(quantity, units);
+    let torque = |torque| shown(Quantity::Torque(torque));
     let mass = |mass: Mass| shown(Quantity::Mass(mass));
     let length = |length: Length| shown(Quantity::Depth(length));
     match *check {
-        Check::Missing(reason) => format!("{}.", capital(&reasons::no_fit(reason, units))),
-        Check::InputSpeed { brings, needs } => format!(
-            "The shaft brings {}, the implement is built for {}.",
-            shown(Quantity::Speed(brings)),
-            shown(Quantity::Speed(needs))
-        ),
-        Check::PtoEnd { pto, kit } => format!(
-            "The PTO is {}; the kit suits {}.",
-            shaft_type(pto),
-            shaft_type(kit)
-        ),
-        Check::FarEnd { kit, input } => format!(
-            "The kit suits {}; the implement's input is {}.",
-            shaft_type(kit),
-            shaft_type(input)
-        ),
-        Check::Direction { comes, needs } => format!(
-            "Seen from behind the machine the input would turn {}; it must turn {}.",
-            turns(comes),
-            turns(needs)
-        ),
+        Check::Missing(reason) => clauses(&[reasons::no_fit(reason, units)]),
+        Check::InputSpeed { brings, needs } => say::InputSpeed {
+            brings: &shown(Quantity::Speed(brings)),
+            needs: &shown(Quantity::Speed(needs)),
+        }
+        .said(),
+        Check::PtoEnd { pto, kit } => say::PtoEnd {
+            pto: &shaft_type(pto),
+            kit: &shaft_type(kit),
+        }
+        .said(),
+        Check::FarEnd { kit, input } => say::FarEnd {
+            kit: &shaft_type(kit),
+            input: &shaft_type(input),
+        }
+        .said(),
+        Check::Direction { comes, needs } => say::Direction {
+            comes: turns(comes),
+            needs: turns(needs),
+        }
+        .said(),
         Check::ShaftTorque {
             can,
             may: Some(may),
-        } => format!(
-            "All of the engine would put {} into its weakest shaft or box; that may take {}.",
-            shown(Quantity::Torque(can)),
-            shown(Quantity::Torque(may))
-        ),
-        Check::ShaftTorque { can, may: None } => format!(
-            "All of the engine would put {} into a shaft of which it isn't known what it may take.",
-            shown(Quantity::Torque(can))
-        ),
-        Check::SlipClutch { slips: Some(slips) } => {
-            format!("It slips at {}.", shown(Quantity::Torque(slips)))
+        } => say::ShaftTorque {
+            can: &torque(can),
+            may: &torque(may),
         }
-        Check::SlipClutch { slips: None } => {
-            "What this implement works on can jam it; no slip clutch is known of.".to_owned()
-        }
+        .said(),
+        Check::ShaftTorque { can, may: None } => say::shaft_torque_unknown(&torque(can)),
+        Check::SlipClutch { slips: Some(slips) } => say::slip_clutch(&torque(slips)),
+        Check::SlipClutch { slips: None } => say::slip_clutch_unknown().to_owned(),
         Check::Angle {
             working: Some(working),
-        } => format!(
-            "They work at {}, as far as is known.",
-            shown(Quantity::Angle(working))
-        ),
-        Check::Angle { working: None } => "How far the kit's joints bend isn't known.".to_owned(),
+        } => say::angle(&shown(Quantity::Angle(working))),
+        Check::Angle { working: None } => say::angle_unknown().to_owned(),
         Check::LiftAngle {
             angles: Some((at_work, steepest)),
-        } => format!(
-            "Lowered to work the joints bend {}, over the hitch's travel up to {}.",
-            shown(Quantity::Angle(at_work)),
-            shown(Quantity::Angle(steepest))
-        ),
-        Check::LiftAngle { angles: None } => {
-            "How far the joints bend behind the hitch isn't known.".to_owned()
+        } => say::LiftAngle {
+            at_work: &shown(Quantity::Angle(at_work)),
+            steepest: &shown(Quantity::Angle(steepest)),
         }
+        .said(),
+        Check::LiftAngle { angles: None } => say::lift_angle_unknown().to_owned(),
         Check::Overlap {
             least: Some((overlap, left)),
-        } => format!(
-            "At its longest its tubes overlap by {}; at its shortest {} are left.",
-            length(overlap),
-            length(left)
-        ),
-        Check::Overlap { least: None } => {
-            "Whether it is long and short enough isn't known.".to_owned()
+        } => say::Overlap {
+            overlap: &length(overlap),
+            left: &length(left),
         }
+        .said(),
+        Check::Overlap { least: None } => say::overlap_unknown().to_owned(),
         Check::Guards { kit, implement } => {
-            let told = |guarded| match guarded {
-                Some(true) => "there",
-                Some(false) => "not all there",
-                None => "not known",
-            };
+            let implement = guarded(implement);
             match kit {
-                Some(kit) => format!(
-                    "On the shaft: {}; on the implement: {}.",
-                    told(kit),
-                    told(implement)
-                ),
-                None => format!("On the implement: {}.", told(implement)),
+                Some(kit) => say::Guards {
+                    kit: guarded(kit),
+                    implement,
+                }
+                .said(),
+                None => say::guards_implement(implement),
             }
         }
-        Check::Category { machine, implement } => format!(
-            "The machine has {}, the implement {}.",
-            category(machine),
-            category(implement)
-        ),
+        Check::Category { machine, implement } => say::Category {
+            machine: &category(machine),
+            implement: &category(implement),
+        }
+        .said(),
         Check::Lift {
             seat,
             mass: load,
             centre,
             lifts,
         } => {
-            let load = load.map_or("unknown weight".to_owned(), mass);
-            let lifts = lifts.map_or("not known".to_owned(), |it| {
-                number::range(Quantity::Mass(it.low), Quantity::Mass(it.high), units)
-            });
-            let by = match seat {
-                Seat::Loader => "loader",
-                _ => "hitch",
-            };
-            match centre {
-                Some(centre) => format!(
-                    "The implement weighs {load}, its centre {} out; there the {by} lifts: {lifts}.",
-                    length(centre)
-                ),
-                None => format!(
-                    "The implement weighs {load}; how far out its centre lies, and so what the \
-                     {by} lifts there, isn't known."
-                ),
+            let load = &load.map_or_else(|| say::load_unknown().to_owned(), mass);
+            let lifts = &lifts.map_or_else(
+                || say::lifts_unknown().to_owned(),
+                |it| number::range(Quantity::Mass(it.low), Quantity::Mass(it.high), units),
+            );
+            match (seat, centre.map(length).as_deref()) {
+                (Seat::Loader, Some(centre)) => say::LiftLoader {
+                    load,
+                    centre,
+                    lifts,
+                }
+                .said(),
+                (Seat::Loader, None) => say::lift_loader_unknown(load),
+                (_, Some(centre)) => say::LiftHitch {
+                    load,
+                    centre,
+                    lifts,
+                }
+                .said(),
+                (_, None) => say::lift_hitch_unknown(load),
             }
         }
-        Check::FrontHooks { known: true } => "The machine takes a subframe in front.".to_owned(),
-        Check::FrontHooks { known: false } => {
-            "Whether the machine takes a subframe in front isn't known.".to_owned()
-        }
+        Check::FrontHooks { known: true } => say::front_hooks().to_owned(),
+        Check::FrontHooks { known: false } => say::front_hooks_unknown().to_owned(),
         Check::ThirdFunction { there } => match there {
-            Some(true) => "Oil gets to the loader's end.".to_owned(),
-            Some(false) => "No oil gets to the loader's end.".to_owned(),
-            None => "Whether oil gets to the loader's end isn't known.".to_owned(),
+            Some(true) => say::third_function().to_owned(),
+            Some(false) => say::third_function_none().to_owned(),
+            None => say::third_function_unknown().to_owned(),
         },
-        Check::Balance { axle, found: None } => {
-            format!("What stays on the {} axle isn't known.", end(axle))
-        }
-        Check::Balance {
-            axle,
-            found: Some(balance),
-        } => {
-            if balance.share <= 0.0 {
-                format!("Without ballast the {} axle lifts off.", end(axle))
-            } else {
-                format!(
-                    "Without ballast {} of the weight stays on the {} axle; {} is the least.",
-                    number::percent(balance.share),
-                    end(axle),
-                    number::percent(LEAST_SHARE)
-                )
+        Check::Balance { axle: end, found } => match found {
+            None => say::balance_unknown(axle(end)),
+            Some(balance) if balance.share <= 0.0 => say::balance_lifts_off(axle(end)),
+            Some(balance) => say::Balance {
+                axle: axle(end),
+                share: &number::percent(balance.share),
+                least: &number::percent(LEAST_SHARE),
             }
-        }
+            .said(),
+        },
         Check::AxleLoad { axle, load, limit } => {
-            let told = |it: Option<Mass>| it.map_or("an unknown load".to_owned(), mass);
-            format!(
-                "The {} axle carries {} with the ballast it takes; it may carry {}.",
-                end(axle),
-                told(load),
-                told(limit)
-            )
+            let told =
+                |it: Option<Mass>| it.map_or_else(|| say::axle_load_unknown().to_owned(), mass);
+            let (load, limit) = (&told(load), &told(limit));
+            match axle {
+                End::Front => say::AxleLoadFront { load, limit }.said(),
+                End::Rear => say::AxleLoadRear { load, limit }.said(),
+            }
         }
         Check::Couplers { machine, hoses } => {
             let size = |size: Option<Length>| {
-                size.map_or("unknown".to_owned(), |size| shown(Quantity::Bore(size)))
+                size.map_or_else(
+                    || say::couplers_unknown().to_owned(),
+                    |size| shown(Quantity::Bore(size)),
+                )
             };
-            format!(
-                "The machine's are size {}, the hoses' size {}.",
-                size(machine),
-                size(hoses)
-            )
+            say::Couplers {
+                machine: &size(machine),
+                hoses: &size(hoses),
+            }
+            .said()
         }
-        Check::MotorFlow { comes, most } => format!(
-            "{} come, the motor may be given {}.",
-            shown(Quantity::Flow(comes)),
-            shown(Quantity::Flow(most))
-        ),
-        Check::MotorPressure { relief, most } => format!(
-            "The relief valve opens at {}, the motor may be given {}.",
-            shown(Quantity::Pressure(relief)),
-            shown(Quantity::Pressure(most))
-        ),
+        Check::MotorFlow { comes, most } => say::MotorFlow {
+            comes: &shown(Quantity::Flow(comes)),
+            most: &shown(Quantity::Flow(most)),
+        }
+        .said(),
+        Check::MotorPressure { relief, most } => say::MotorPressure {
+            relief: &shown(Quantity::Pressure(relief)),
+            most: &shown(Quantity::Pressure(most)),
+        }
+        .said(),
         Check::CaseDrain { needs, there } => {
             let needs = match needs {
-                Some(true) => "The motor needs a pressureless line back to the tank",
-                Some(false) => return "The motor needs none.".to_owned(),
-                None => "Whether the motor needs a pressureless line back to the tank isn't known",
+                Some(true) => say::case_drain_needed(),
+                Some(false) => return say::case_drain_none_needed().to_owned(),
+                None => say::case_drain_needed_unknown(),
             };
             let there = match there {
-                Some(true) => "it is there",
-                Some(false) => "there is none",
-                None => "whether there is one isn't known",
+                Some(true) => say::case_drain_there(),
+                Some(false) => say::case_drain_missing(),
+                None => say::case_drain_there_unknown(),
             };
-            format!("{needs}; {there}.")
+            clauses(&[needs, there].map(str::to_owned))
         }
-        Check::OilHeat { after: None, .. } => {
-            "The oil stays below its limit at this job.".to_owned()
-        }
+        Check::OilHeat { after: None, .. } => say::oil_heat_none().to_owned(),
         Check::OilHeat {
             after: Some(after), ..
-        } => format!(
-            "At this job the oil passes its limit after about {}.",
-            number::time(after)
-        ),
+        } => say::oil_heat(&number::time(after)),
     }
 }
 
@@ -286,153 +258,125 @@ pub fn remedy(item: &Item, units: UnitSystem) -> Option<String> {
     if item.judgement == Judgement::Question {
         return Some(question(&item.check).to_owned());
     }
-    Some(match item.check {
-        Check::Missing(_) => "Another route, another machine or another kit.".to_owned(),
-        Check::InputSpeed { .. } => {
-            "Set the engine so that the input turns at its own speed; never faster.".to_owned()
+    let told = match item.check {
+        Check::Missing(_) => say::do_missing(),
+        Check::InputSpeed { .. } => say::do_input_speed(),
+        Check::PtoEnd { .. } | Check::FarEnd { .. } => say::do_shaft_end(),
+        Check::Direction { .. } => say::do_direction(),
+        Check::ShaftTorque { .. } => say::do_shaft_torque(),
+        Check::SlipClutch { .. } | Check::FrontHooks { .. } => question(&item.check),
+        Check::Angle { .. } if stops => say::do_angle_stop(),
+        Check::Angle { .. } => say::do_angle(),
+        Check::LiftAngle { .. } if stops => say::do_lift_angle_stop(),
+        Check::LiftAngle { .. } => say::do_lift_angle(),
+        Check::Overlap { .. } => {
+            let told = say::DoOverlap {
+                overlap: &shown(Quantity::Depth(least_overlap())),
+                left: &shown(Quantity::Depth(least_clearance())),
+            };
+            return Some(told.said());
         }
-        Check::PtoEnd { .. } | Check::FarEnd { .. } => {
-            "A joint shaft with the right yoke at this end; no sleeve that only bridges the size."
-                .to_owned()
+        Check::Guards { .. } => say::do_guards(),
+        Check::Category { .. } if stops => say::do_category_stop(),
+        Check::Category { .. } => say::do_category(),
+        Check::Lift { .. } if stops => say::do_lift_stop(),
+        Check::Lift { .. } => say::do_lift(),
+        Check::ThirdFunction { .. } => say::do_third_function(),
+        Check::Balance { axle, found } => {
+            let end = end(axle);
+            return Some(match found.and_then(|found| found.ballast) {
+                Some(ballast) => say::DoBalance {
+                    end,
+                    ballast: &shown(Quantity::Mass(ballast)),
+                }
+                .said(),
+                None => say::do_balance_unknown(end),
+            });
         }
-        Check::Direction { .. } => {
-            "A box that turns the direction round, or the implement built for this one.".to_owned()
+        Check::AxleLoad { .. } => say::do_axle_load(),
+        Check::Couplers { .. } => say::do_couplers(),
+        Check::MotorFlow { .. } => say::do_motor_flow(),
+        Check::MotorPressure { .. } => say::do_motor_pressure(),
+        Check::CaseDrain { .. } => say::do_case_drain(),
+        Check::OilHeat { cooler, .. } => {
+            return Some(say::do_oil_heat(&shown(Quantity::Power(cooler))));
         }
-        Check::ShaftTorque { .. } => {
-            "A slip clutch set below that, and no more engine speed than the work needs.".to_owned()
-        }
-        Check::SlipClutch { .. } => question(&item.check).to_owned(),
-        Check::Angle { .. } if stops => {
-            "Bring the shafts nearer in line, or use a wide-angle joint as its maker says."
-                .to_owned()
-        }
-        Check::Angle { .. } => "For a while only; nearer in line it lasts longer.".to_owned(),
-        Check::LiftAngle { .. } if stops => {
-            "Work and lift nearer to level, or use a wide-angle joint as its maker says.".to_owned()
-        }
-        Check::LiftAngle { .. } => {
-            "Stop the PTO before lifting; lowered, nearer to level lasts longer.".to_owned()
-        }
-        Check::Overlap { .. } => format!(
-            "A shaft of another length: {} of overlap at its longest, {} left at its shortest.",
-            shown(Quantity::Depth(least_overlap())),
-            shown(Quantity::Depth(least_clearance()))
-        ),
-        Check::Guards { .. } => "Not to be run until every guard is there.".to_owned(),
-        Check::Category { .. } if stops => "Pins of the machine's category, if the implement's \
-            maker has them."
-            .to_owned(),
-        Check::Category { .. } => "Bushes over the implement's pins.".to_owned(),
-        Check::Lift { .. } if stops => "A lighter implement or a stronger machine.".to_owned(),
-        Check::Lift { .. } => {
-            "Close to what it lifts: look it up in the machine's manual before you buy.".to_owned()
-        }
-        Check::FrontHooks { .. } => question(&item.check).to_owned(),
-        Check::ThirdFunction { .. } => {
-            "A third function on the loader, or hoses led forward from the rear.".to_owned()
-        }
-        Check::Balance { axle, found } => match found.and_then(|found| found.ballast) {
-            Some(ballast) => format!(
-                "Hang about {} on the {} end, reckoned level and standing still; the machine's \
-                 manual has the last word.",
-                shown(Quantity::Mass(ballast)),
-                end(axle)
-            ),
-            None => format!(
-                "Ballast the {} end as the machine's manual says.",
-                end(axle)
-            ),
-        },
-        Check::AxleLoad { .. } => "A lighter implement or a heavier machine.".to_owned(),
-        Check::Couplers { .. } => {
-            "They won't plug in as they are: change one half; the larger loses less.".to_owned()
-        }
-        Check::MotorFlow { .. } => {
-            "Set the flow down, or fit a flow divider; too much turns it too fast.".to_owned()
-        }
-        Check::MotorPressure { .. } => "A relief valve at the motor, set to its limit.".to_owned(),
-        Check::CaseDrain { .. } => {
-            "A line straight to the tank; without it the shaft's seal goes.".to_owned()
-        }
-        Check::OilHeat { cooler, .. } => format!(
-            "A cooler that takes {}, a larger tank, or breaks.",
-            shown(Quantity::Power(cooler))
-        ),
-    })
+    };
+    Some(told.to_owned())
 }
 
 /// What to ask where something isn't known.
 pub fn question(check: &Check) -> &'static str {
     match check {
-        Check::PtoEnd { .. } => "How many splines has the PTO, and which does the kit's yoke take?",
-        Check::FarEnd { .. } => "How many splines has the implement's input, and which the shaft?",
-        Check::Direction { .. } => {
-            "Which way does the input have to turn? Its maker's plate or manual says."
-        }
-        Check::SlipClutch { .. } => {
-            "Is there a slip clutch or a shear bolt, and where does it give way?"
-        }
-        Check::LiftAngle { .. } => {
-            "How high stand PTO, hitch and input, lowered and lifted? Measure before you buy."
-        }
-        Check::Overlap { .. } => {
-            "How far is it from joint to joint, lowered and lifted, and how long is the shaft \
-             pushed together and pulled out?"
-        }
-        Check::Guards { .. } => "Is every guard there, on the shaft and at both ends?",
-        Check::Category { .. } => "Which hitch category have machine and implement?",
-        Check::Lift { .. } => {
-            "What does the implement weigh, how far out is its centre, and what is lifted there?"
-        }
-        Check::FrontHooks { .. } => "Is there a subframe that fits under this machine?",
-        Check::ThirdFunction { .. } => "Is there a third function at the loader's end?",
-        Check::Balance { .. } => {
-            "What do the axles carry, and how far out does the implement hang?"
-        }
-        Check::Couplers { .. } => "Which size are the couplers on the machine and on the hoses?",
-        Check::CaseDrain { .. } => {
-            "Does the motor need a case drain, and is there a pressureless line to the tank?"
-        }
-        Check::ShaftTorque { .. } => {
-            "What may the PTO, the joint shaft and the implement's input take?"
-        }
-        Check::Angle { .. } => "How far do the kit's joints bend at work?",
-        Check::AxleLoad { .. } => {
-            "What may each axle carry, and what does it with implement and ballast?"
-        }
+        Check::PtoEnd { .. } => say::ask_pto_end(),
+        Check::FarEnd { .. } => say::ask_far_end(),
+        Check::Direction { .. } => say::ask_direction(),
+        Check::SlipClutch { .. } => say::ask_slip_clutch(),
+        Check::LiftAngle { .. } => say::ask_lift_angle(),
+        Check::Overlap { .. } => say::ask_overlap(),
+        Check::Guards { .. } => say::ask_guards(),
+        Check::Category { .. } => say::ask_category(),
+        Check::Lift { .. } => say::ask_lift(),
+        Check::FrontHooks { .. } => say::ask_front_hooks(),
+        Check::ThirdFunction { .. } => say::ask_third_function(),
+        Check::Balance { .. } => say::ask_balance(),
+        Check::Couplers { .. } => say::ask_couplers(),
+        Check::CaseDrain { .. } => say::ask_case_drain(),
+        Check::ShaftTorque { .. } => say::ask_shaft_torque(),
+        Check::Angle { .. } => say::ask_angle(),
+        Check::AxleLoad { .. } => say::ask_axle_load(),
         Check::Missing(_)
         | Check::InputSpeed { .. }
         | Check::MotorFlow { .. }
         | Check::MotorPressure { .. }
-        | Check::OilHeat { .. } => "Ask the maker.",
+        | Check::OilHeat { .. } => say::ask_maker(),
     }
 }
 
 pub(super) fn shaft_type(shaft: Option<ShaftType>) -> String {
     match shaft {
-        None => "not known".to_owned(),
-        Some(shaft) => format!("type {} with {} splines", shaft.word(), shaft.splines()),
+        None => say::shaft_type_unknown().to_owned(),
+        Some(shaft) => say::ShaftType {
+            kind: shaft.word(),
+            splines: &shaft.splines().to_string(),
+        }
+        .said(),
     }
 }
 
 pub(super) fn turns(turns: Option<Turns>) -> &'static str {
     match turns {
-        Some(Turns::Clockwise) => "clockwise",
-        Some(Turns::Anticlockwise) => "anticlockwise",
-        None => "in a direction that isn't known",
+        Some(Turns::Clockwise) => say::turns_clockwise(),
+        Some(Turns::Anticlockwise) => say::turns_anticlockwise(),
+        None => say::turns_unknown(),
     }
 }
 
 pub(super) fn category(category: Option<Category>) -> String {
     match category {
-        None => "an unknown category".to_owned(),
-        Some(category) => format!("category {}", category.word().to_uppercase()),
+        None => say::category_unknown().to_owned(),
+        Some(category) => say::category_named(&category.word().to_uppercase()),
+    }
+}
+
+fn guarded(guarded: Option<bool>) -> &'static str {
+    match guarded {
+        Some(true) => say::guards_there(),
+        Some(false) => say::guards_not_all(),
+        None => say::guards_unknown(),
+    }
+}
+
+fn axle(end: End) -> &'static str {
+    match end {
+        End::Front => say::axle_front(),
+        End::Rear => say::axle_rear(),
     }
 }
 
 fn end(end: End) -> &'static str {
     match end {
-        End::Front => "front",
-        End::Rear => "rear",
+        End::Front => say::end_front(),
+        End::Rear => say::end_rear(),
     }
 }

@@ -1,4 +1,4 @@
-//! Everything that the page says. No other file holds words for people.
+//! Everything that the page says: which message of `app/lang/` it is, and what is put into it.
 
 pub mod advice;
 pub mod beside;
@@ -7,13 +7,17 @@ pub mod claims;
 pub mod columns;
 pub mod cost;
 pub mod drawing;
+pub mod embed;
 pub mod fields;
 pub mod fit;
 pub mod grid;
 pub mod labels;
+mod message;
 pub mod notices;
+pub mod offline;
 pub mod practice;
 pub mod reasons;
+pub mod say;
 pub mod sentences;
 pub mod sheet;
 pub mod tables_in;
@@ -21,13 +25,22 @@ pub mod wanted;
 pub mod words;
 pub mod yard;
 
-/// Joins with commas and a last "and".
-pub fn list(items: &[String]) -> String {
-    match items {
-        [] => String::new(),
-        [one] => one.clone(),
-        [most @ .., last] => format!("{} and {last}", most.join(", ")),
-    }
+use crate::intl;
+use say::common;
+
+/// A list as a part of a sentence: "a, b and c".
+pub fn list(items: &[impl AsRef<str>]) -> String {
+    intl::list(items)
+}
+
+/// Clauses as one sentence.
+pub fn clauses(each: &[String]) -> String {
+    format!("{}.", capital(&each.join(common::between_clauses())))
+}
+
+/// A thing and what is said of it: "Less: Engine speed".
+pub fn named(name: &str, what: &str) -> String {
+    common::Named { name, what }.said()
 }
 
 /// With its first letter small, unless it begins with an abbreviation.
@@ -41,7 +54,7 @@ pub fn small(text: &str) -> String {
     }
 }
 
-/// With its first letter large.
+/// With its first letter large, as a sentence begins.
 pub fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters
@@ -52,8 +65,5 @@ pub fn capital(text: &str) -> String {
 
 /// So many cases.
 pub fn case_word(count: usize) -> String {
-    match count {
-        1 => "1 case".to_owned(),
-        _ => format!("{count} cases"),
-    }
+    common::cases(count)
 }

@@ -1,41 +1,39 @@
 //! Messages about files and links.
 
-use super::{labels, list, tables_in};
+pub use super::say::notices::{
+    keep_mine, mend_here, open_demo, overwrite, save_kept, save_yard, take_other,
+};
+
+use super::say::notices as say;
+use super::{embed, labels, list, tables_in};
 use crate::browser::NotKept;
 use crate::model::Notice;
 use crate::storage::Keeping;
 use farend_core::fault::Fault;
 use farend_core::state::LinkFault;
 
+/// What the file is called that the browser had kept.
+pub const KEPT_FILE: &str = "farend-kept.json";
+
 /// A notice: what happened, what stands now, and the faults to list below.
 pub fn notice(notice: &Notice) -> (String, &[Fault]) {
+    let faults: &[Fault] = match notice {
+        Notice::BadFile { faults, .. } | Notice::BadSettings(faults) => faults,
+        _ => &[],
+    };
+    (sentence(notice), faults)
+}
+
+fn sentence(notice: &Notice) -> String {
     match notice {
-        Notice::BadFile { file, faults, .. } => (
-            format!(
-                "{file} can't be used: {}. The yard that was open stays open. Mend these and open \
-                 it again.",
-                count(faults.len())
-            ),
-            faults,
-        ),
-        Notice::UnreadableFile(file) => (
-            format!("{file} couldn't be read from the disk. The yard that was open stays open."),
-            &[],
-        ),
-        Notice::OpenedYard(file) => (
-            format!(
-                "{file} is open, and opens again with this page: this browser keeps it. It stays on \
-                 this device. “Edit the yard” can take this step back."
-            ),
-            &[],
-        ),
-        Notice::OpenedComparison(file) => (
-            format!(
-                "{file} is open, with the yard that it was saved in, which this browser keeps. It \
-                 stays on this device. “Edit the yard” can bring back the yard before."
-            ),
-            &[],
-        ),
+        Notice::BadFile { file, faults, .. } => say::BadFile {
+            file,
+            faults: faults.len(),
+        }
+        .said(),
+        Notice::UnreadableFile(file) => say::unreadable_file(file),
+        Notice::OpenedYard(file) => say::opened_yard(file),
+        Notice::OpenedComparison(file) => say::opened_comparison(file),
         Notice::TookTable {
             file,
             list,
@@ -43,114 +41,40 @@ pub fn notice(notice: &Notice) -> (String, &[Fault]) {
             changed,
             unchanged,
             removed,
-        } => (
-            tables_in::took(file, *list, [*new, *changed, *unchanged, *removed]),
-            &[],
-        ),
-        Notice::SeveralFiles(number) => (tables_in::several(*number), &[]),
-        Notice::BadLink(fault) => (
-            format!(
-                "{} What you see is the start of this yard.",
-                match fault {
-                    LinkFault::Damaged =>
-                        "The link is damaged: perhaps a part was cut off when it was copied.",
-                    LinkFault::Newer(_) =>
-                        "The link was made by a newer version of this page. Reload the page first.",
-                    LinkFault::TooLong => "The link is longer than any that this page makes.",
-                }
-            ),
-            &[],
-        ),
-        Notice::MissingFromYard { missing, in_demo } => (
-            format!(
-                "The link names what this yard doesn't have, or has with faults: {}. {} The rest is \
-                 shown.",
-                list(missing),
-                match in_demo {
-                    Some(_) => "The demo yard has it.",
-                    None => "If it comes from another yard, open that yard's file.",
-                }
-            ),
-            &[],
-        ),
-        Notice::BadSettings(faults) => (
-            "The link's settings don't suit this machine, so its own figures are shown.".to_owned(),
-            faults,
-        ),
-        Notice::CantSave => (
-            "This browser doesn't let the page save a file here. Open the page in a tab of its \
-             own and try again."
-                .to_owned(),
-            &[],
-        ),
-        Notice::SavedFromFrame => (
-            "This page stands in a frame of another page, which may keep files back. If none has \
-             come, open the page in a tab of its own and save again."
-                .to_owned(),
-            &[],
-        ),
-        Notice::CantDraw => (
-            "This browser doesn't make pixels of the picture here. Save it as SVG: it shows the \
-             same, sharp at any size."
-                .to_owned(),
-            &[],
-        ),
-        Notice::NoLedger(route) => (
-            format!(
-                "{} can't be hooked up here, so it has no ledger. Open another route and save its \
-                 ledger.",
-                labels::route(*route)
-            ),
-            &[],
-        ),
+        } => tables_in::took(file, *list, [*new, *changed, *unchanged, *removed]),
+        Notice::SeveralFiles(number) => tables_in::several(*number),
+        Notice::BadLink(fault) => say::bad_link(match fault {
+            LinkFault::Damaged => say::bad_link_damaged(),
+            LinkFault::Newer(_) => say::bad_link_newer(),
+            LinkFault::TooLong => say::bad_link_too_long(),
+        }),
+        Notice::MissingFromYard { missing, in_demo } => say::MissingFromYard {
+            missing: &list(missing),
+            elsewhere: match in_demo {
+                Some(_) => say::missing_from_yard_in_demo(),
+                None => say::missing_from_yard_in_another(),
+            },
+        }
+        .said(),
+        Notice::BadSettings(_) => say::bad_settings().to_owned(),
+        Notice::CantSave => say::cant_save().to_owned(),
+        Notice::SavedFromFrame { file, .. } => say::saved_from_frame(file),
+        Notice::EarlierYard(day) => embed::kept_since(day),
+        Notice::CantDraw => say::cant_draw().to_owned(),
+        Notice::NoLedger(route) => say::no_ledger(labels::route(*route)),
     }
 }
-
-pub const MEND_HERE: &str = "Open it all the same, and mend it here";
-pub const OPEN_DEMO: &str = "Open the demo yard for this link";
-pub const SAVE_YARD: &str = "Save this tab's yard as a file";
-pub const SAVE_KEPT: &str = "Save what was kept as a file";
-pub const KEPT_FILE: &str = "farend-kept.json";
-pub const TAKE_OTHER: &str = "Take over the other tab's";
-pub const KEEP_MINE: &str = "Keep mine";
-pub const OVERWRITE: &str = "Keep this yard in its place";
 
 /// What must be said of how the yard is kept; nothing where all is well.
 pub fn keeping(keeping: &Keeping) -> &'static str {
     match keeping {
         Keeping::Kept => "",
-        Keeping::Not(NotKept::Denied) => {
-            "This browser doesn't let the page keep anything here: your changes last as long as \
-             this page stays open. Save the yard as a file to have it again."
-        }
-        Keeping::Not(NotKept::Full) => {
-            "The room that this browser gives is used up: your last changes aren't kept, what was \
-             kept before still is. Save the yard as a file to have it again."
-        }
-        Keeping::SetAside(_) => {
-            "What this browser had kept of your yard is damaged and can't be read. It was set aside \
-             and not thrown away; the demo yard is open. If you have saved your yard as a file, open \
-             it."
-        }
-        Keeping::Held(_) => {
-            "This browser keeps a yard that this version of the page can't read, probably from a \
-             newer one. It stays as it is, so nothing that you change here is kept. Reload the page \
-             first; it may be an old one."
-        }
-        Keeping::Other(Some(_)) => {
-            "The yard was changed in another tab. Until you say which of the two counts, this tab's \
-             changes aren't kept."
-        }
-        Keeping::Other(None) => {
-            "Another tab went back to the demo yard. Until you say which of the two counts, this \
-             tab's changes aren't kept."
-        }
-    }
-}
-
-fn count(faults: usize) -> String {
-    match faults {
-        1 => "it has one fault".to_owned(),
-        many => format!("it has {many} faults"),
+        Keeping::Not(NotKept::Denied) => say::denied(),
+        Keeping::Not(NotKept::Full) => say::full(),
+        Keeping::SetAside(_) => say::set_aside(),
+        Keeping::Held(_) => say::held(),
+        Keeping::Other(Some(_)) => say::other_changed(),
+        Keeping::Other(None) => say::other_went_back(),
+        Keeping::OfAddress => embed::of_address(),
     }
 }

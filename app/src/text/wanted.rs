@@ -1,5 +1,8 @@
 //! What it would take, in words.
 
+pub use super::say::wanted::*;
+
+use super::say::wanted as say;
 use super::{capital, labels, reasons};
 use crate::number;
 use farend_core::quantity::{Displacement, Power};
@@ -9,98 +12,81 @@ use farend_core::stage::gear::GearRole;
 use farend_core::units::{Quantity, UnitSystem};
 use farend_core::wanted::{Hindrance, Outfit, Turned};
 
-pub const TITLE: &str = "What would it take?";
-pub const WISHED: &str = "To reach";
-pub const ALREADY: &str = "It reaches that as it is.";
-pub const APPLY: &str = "Try these settings";
-pub const NOTE: &str = "At the likely values. Sizes of boxes, pumps, motors and hoses are common \
-    ones; what a maker offers may lie between. Ask the machine's workshop before anyone raises a \
-    relief pressure: pumps, hoses and valves have limits of their own.";
-
-/// The engine speed that does it.
-pub fn speed(speed: String) -> String {
-    format!("The engine at {speed} does it, all else as it is.")
-}
-
 /// Flow and relief pressure that do it.
 pub fn turned(turned: &Turned, units: UnitSystem) -> String {
-    format!(
-        "Settings that do it: {} at {}, the engine at {}.",
-        number::shown(Quantity::Flow(turned.flow), units),
-        number::shown(Quantity::Pressure(turned.relief), units),
-        number::shown(Quantity::Speed(turned.engine_speed), units)
-    )
+    say::Settings {
+        flow: &number::shown(Quantity::Flow(turned.flow), units),
+        relief: &number::shown(Quantity::Pressure(turned.relief), units),
+        speed: &number::shown(Quantity::Speed(turned.engine_speed), units),
+    }
+    .said()
 }
 
 /// The hardware that does it, a line for each part.
 pub fn outfit(route: RouteId, outfit: &Outfit, units: UnitSystem) -> Vec<String> {
     let shown = |quantity| number::shown(quantity, units);
-    let mut lines = vec![format!(
-        "Engine: {} net at {}",
-        number::power(outfit.engine, units),
-        outfit
-            .settings
-            .engine_speed
-            .map_or_else(String::new, |speed| shown(Quantity::Speed(speed)))
-    )];
+    let speed = outfit.settings.engine_speed;
+    let engine = say::Engine {
+        power: &number::power(outfit.engine, units),
+        speed: &speed.map_or_else(String::new, |speed| shown(Quantity::Speed(speed))),
+    };
+    let mut lines = vec![engine.said()];
     if let Some((power, torque)) = outfit.pto() {
-        lines.push(format!(
-            "PTO: {}, {}",
-            number::power(power, units),
-            shown(Quantity::Torque(torque))
-        ));
+        let pto = say::Pto {
+            power: &number::power(power, units),
+            torque: &shown(Quantity::Torque(torque)),
+        };
+        lines.push(pto.said());
     }
     let ratio = outfit.box_ratio();
     if (ratio - 1.0).abs() > 1e-9 {
-        lines.push(format!("Box: 1 to {}", number::fixed(ratio, 2)));
+        lines.push(say::gearbox(&number::fixed(ratio, 2)));
     }
     if let Some((_, passage)) = outfit.pump() {
-        let flow = passage.gives.rate.quantity();
         let own = outfit
             .kit
             .pump
             .as_ref()
             .filter(|_| route == RouteId::PumpPack);
-        let size = own.map_or_else(String::new, |pump| {
-            format!("{}, ", shown(Quantity::Displacement(pump.displacement)))
-        });
-        let relief = outfit.relief().map_or_else(String::new, |relief| {
-            format!(", relief at {}", shown(Quantity::Pressure(relief)))
-        });
-        lines.push(format!("Pump: {size}{}{relief}", shown(flow)));
+        let size = own.map(|pump| shown(Quantity::Displacement(pump.displacement)));
+        let flow = shown(passage.gives.rate.quantity());
+        let relief = outfit
+            .relief()
+            .map(|relief| say::pump_relief(&shown(Quantity::Pressure(relief))));
+        let figures: Vec<_> = [size, Some(flow), relief].into_iter().flatten().collect();
+        lines.push(say::pump(&figures.join(", ")));
     }
     if let Some(bores) = &outfit.lines {
         let bore = |length| shown(Quantity::Bore(length));
-        let suction = bores
-            .suction
-            .map_or_else(String::new, |it| format!(", suction {}", bore(it)));
-        lines.push(format!(
-            "Hoses: {} to the motor, {} back{suction}",
-            bore(bores.supply),
-            bore(bores.back)
-        ));
+        let mut figures = vec![
+            say::hoses_supply(&bore(bores.supply)),
+            say::hoses_back(&bore(bores.back)),
+        ];
+        figures.extend(bores.suction.map(|it| say::hoses_suction(&bore(it))));
+        lines.push(say::hoses(&figures.join(", ")));
     }
     if let Some(tank) = &outfit.tank {
-        let cooler = if tank.cooler_duty > Power::ZERO {
-            format!("a cooler for {}", number::power(tank.cooler_duty, units))
+        let usual = &shown(Quantity::Volume(tank.usual));
+        lines.push(if tank.cooler_duty > Power::ZERO {
+            say::Oil {
+                tank: usual,
+                cooler: &number::power(tank.cooler_duty, units),
+            }
+            .said()
         } else {
-            "no cooler".to_owned()
-        };
-        lines.push(format!(
-            "Oil: {} are usual, {cooler}",
-            shown(Quantity::Volume(tank.usual))
-        ));
+            say::oil_uncooled(usual)
+        });
     }
     if !route.needs_oil() {
         let shafts = outfit
             .shafts()
             .filter(|(role, _)| *role != GearRole::PtoTrain);
         lines.extend(shafts.map(|(role, torque)| {
-            format!(
-                "{} for {}",
-                labels::stage(StageKind::Gear(role)),
-                shown(Quantity::Torque(torque))
-            )
+            say::Shaft {
+                stage: labels::stage(StageKind::Gear(role)),
+                torque: &shown(Quantity::Torque(torque)),
+            }
+            .said()
         }));
     }
     lines
@@ -109,57 +95,64 @@ pub fn outfit(route: RouteId, outfit: &Outfit, units: UnitSystem) -> Vec<String>
 /// What is in the way.
 pub fn hindrance(hindrance: &Hindrance, units: UnitSystem) -> String {
     let shown = |quantity| number::shown(quantity, units);
-    let instead = |size: Option<Displacement>| {
-        size.map_or_else(String::new, |size| {
-            format!(
-                "; a motor of {} would do",
-                shown(Quantity::Displacement(size))
-            )
-        })
-    };
     match *hindrance {
-        Hindrance::NoFit(reason) => {
-            format!(
-                "{}: no setting can.",
-                capital(&reasons::no_fit(reason, units))
-            )
+        Hindrance::NoFit(reason) => say::no_fit(&capital(&reasons::no_fit(reason, units))),
+        Hindrance::EngineTooWeak { at, needs, has } => say::EngineTooWeak {
+            needs: &number::power(needs, units),
+            speed: &shown(Quantity::Speed(at)),
+            has: &number::power(has, units),
         }
-        Hindrance::EngineTooWeak { at, needs, has } => format!(
-            "The engine would need {} at {}; it has {}.",
-            number::power(needs, units),
-            shown(Quantity::Speed(at)),
-            number::power(has, units)
-        ),
+        .said(),
         Hindrance::ShaftTooWeak {
             shaft,
             needs,
             bears,
-        } => format!(
-            "{}: it would have to bear {}, it may bear {}.",
-            labels::stage(StageKind::Gear(shaft)),
-            shown(Quantity::Torque(needs)),
-            shown(Quantity::Torque(bears))
-        ),
+        } => say::ShaftTooWeak {
+            shaft: labels::stage(StageKind::Gear(shaft)),
+            needs: &shown(Quantity::Torque(needs)),
+            bears: &shown(Quantity::Torque(bears)),
+        }
+        .said(),
         Hindrance::MotorFlow {
             needs,
             highest,
-            instead: size,
-        } => format!(
-            "The motor would need {}, it may be given {}{}.",
-            shown(Quantity::Flow(needs)),
-            shown(Quantity::Flow(highest)),
-            instead(size)
+            instead,
+        } => motor(
+            Quantity::Flow(needs),
+            Quantity::Flow(highest),
+            instead,
+            units,
         ),
         Hindrance::MotorPressure {
             needs,
             highest,
-            instead: size,
-        } => format!(
-            "The motor would need {}, it may be given {}{}.",
-            shown(Quantity::Pressure(needs)),
-            shown(Quantity::Pressure(highest)),
-            instead(size)
+            instead,
+        } => motor(
+            Quantity::Pressure(needs),
+            Quantity::Pressure(highest),
+            instead,
+            units,
         ),
-        Hindrance::NoSize => "No common size of box, pump or hose does it.".to_owned(),
+        Hindrance::NoSize => no_size().to_owned(),
+    }
+}
+
+/// What the motor would have to be given, and the size of one that may be.
+fn motor(
+    needs: Quantity,
+    highest: Quantity,
+    instead: Option<Displacement>,
+    units: UnitSystem,
+) -> String {
+    let needs = &number::shown(needs, units);
+    let highest = &number::shown(highest, units);
+    match instead {
+        None => say::MotorNeeds { needs, highest }.said(),
+        Some(size) => say::MotorNeedsInstead {
+            needs,
+            highest,
+            size: &number::shown(Quantity::Displacement(size), units),
+        }
+        .said(),
     }
 }

@@ -1,6 +1,10 @@
 //! What the yard's editor says.
 
-use super::{capital, fields, list, small, words};
+pub use super::say::yard::*;
+pub use super::tables_in::of as list_name;
+
+use super::say::{fit, yard as say};
+use super::{capital, fields, list, named, small, words};
 use crate::figure::{Counts, written};
 use crate::number;
 use farend_core::fault::{Fault, Rule};
@@ -10,92 +14,43 @@ use farend_core::yard::list::List;
 use farend_core::yard::shape::{Field, Shape};
 use serde_json::Value;
 
-pub const UNDO: &str = "Undo";
-pub const REDO: &str = "Redo";
-pub const UNDONE: &str = "Undone:";
-pub const REDONE: &str = "Done again:";
-pub const STEPS: &str = "Steps";
-pub const SAVE: &str = "Save the yard as a file";
+/// What the yard's file is called.
 pub const FILE: &str = "farend-yard.json";
-pub const TO_DEMO: &str = "Back to the demo yard…";
-pub const TO_DEMO_SURE: &str = "This puts the demo yard in place of the one here. Undo brings yours \
-    back as long as this page stays open; save it as a file to keep it for longer.";
-pub const YES_DEMO: &str = "Put the demo yard here";
-pub const NO_DEMO: &str = "Leave the yard as it is";
-pub const OWN: &str = "The yard itself";
-pub const LISTS: &str = "What the yard has";
-pub const SEARCH: &str = "Search by name";
-pub const NONE_FOUND: &str = "Nothing of that name.";
-pub const CHOOSE: &str = "Choose an entry of the list, or add one.";
-pub const COPY: &str = "Copy";
-pub const REMOVE: &str = "Remove";
-pub const EARLIER: &str = "Move up";
-pub const LATER: &str = "Move down";
-pub const TO_MEND: &str = "To mend before it takes part in comparisons";
-pub const OWN_TO_MEND: &str = "To mend: until then these are left out";
-pub const MORE: &str = "Further figures";
-pub const NEEDED: &str = "needed";
-pub const NOT_KNOWN: &str = "Not known";
-pub const YES: &str = "Yes";
-pub const NO: &str = "No";
-pub const NOTHING_KNOWN: &str = "nothing entered";
-pub const RANGE: &str = "Give a range";
-pub const ONE_FIGURE: &str = "One figure";
-pub const ADD: &str = "Add";
-pub const LEAVE_OUT: &str = "Leave it out";
-pub const TAKE_AWAY: &str = "Take this field away";
-pub const UNCLEAR: &str = "This isn't one clear number. Write it without marks between thousands: \
-    1234 or 1.234.";
-pub const ASSUMED: &str = "assumed:";
-pub const KEPT: &str = "Changes are kept in this browser.";
-pub const NOT_KEPT: &str = "This browser doesn't keep changes: save the yard as a file.";
-pub const HELD: &str = "Changes aren't kept until you have decided above.";
-pub const NOTHING_TO_COMPARE: &str = "There is nothing to compare yet";
-pub const TO_EDITOR: &str = "Edit the yard";
-
-/// A list's name.
-pub fn list_name(list: List) -> &'static str {
-    match list {
-        List::Machines => "Machines",
-        List::Implements => "Implements",
-        List::Kits => "Kits",
-    }
-}
 
 /// The button that adds to a list.
 pub fn add(list: List) -> &'static str {
     match list {
-        List::Machines => "Add a machine",
-        List::Implements => "Add an implement",
-        List::Kits => "Add a kit",
+        List::Machines => add_machine(),
+        List::Implements => add_implement(),
+        List::Kits => add_kit(),
     }
 }
 
 /// The name of a new entry.
 pub fn new_name(list: List) -> &'static str {
     match list {
-        List::Machines => "New machine",
-        List::Implements => "New implement",
-        List::Kits => "New kit",
+        List::Machines => new_machine(),
+        List::Implements => new_implement(),
+        List::Kits => new_kit(),
     }
 }
 
 /// The name of a copy, which is at most as long as names may be.
 pub fn copied(name: &str) -> String {
-    const END: &str = " (copy)";
     const MOST: usize = 80;
-    let kept: String = name.chars().take(MOST - END.len()).collect();
-    format!("{kept}{END}")
+    let added = copy_of("").chars().count();
+    let kept: String = name.chars().take(MOST.saturating_sub(added)).collect();
+    copy_of(&kept)
 }
 
 /// How many entries a list shows no more of.
 pub fn more(hidden: usize) -> String {
-    format!("{hidden} more: search by name.")
+    more_entries(&number::count(hidden))
 }
 
 /// An entry's mark for its faults.
 pub fn to_mend(faults: usize) -> String {
-    format!("{faults} to mend")
+    so_many_to_mend(&number::count(faults))
 }
 
 /// What isn't known of an entry that much depends on.
@@ -104,41 +59,37 @@ pub fn not_known(keys: &[&str]) -> String {
         .iter()
         .map(|key| small(fields::field("", key).unwrap_or(key)))
         .collect();
-    format!("not known: {}", list(&names))
+    fields_not_known(&list(&names))
 }
 
 /// Why a machine or an implement can't be compared: there is none, or the chosen one – its name and
 /// the number of its faults – is to be mended first.
 pub fn lacks(list: List, chosen: Option<(String, usize)>) -> String {
     match (list, chosen) {
-        (_, Some((name, faults))) if faults > 0 => format!(
-            "{} has something to mend first ({}). What is to be done stands at its entry.",
-            short(&name),
-            to_mend(faults)
-        ),
-        (List::Machines, _) => {
-            "The yard has no machine that can be compared. Add one, or mend one \
-            of those that it has."
-                .to_owned()
+        (_, Some((name, faults))) if faults > 0 => say::LacksMending {
+            name: short(&name),
+            faults: &to_mend(faults),
         }
-        (List::Implements | List::Kits, _) => {
-            "The yard has no implement that can be compared. Add \
-            one, or mend one of those that it has."
-                .to_owned()
-        }
+        .said(),
+        (List::Machines, _) => lacks_machine().to_owned(),
+        (List::Implements | List::Kits, _) => lacks_implement().to_owned(),
     }
 }
 
 /// A step's name.
 pub fn deed(deed: &Deed) -> String {
     match deed {
-        Deed::Own(path) => format!("{} of the yard", small(&fields::at(path))),
-        Deed::Field(name, path) => format!("{} of {}", small(&fields::at(path)), short(name)),
-        Deed::Added(name) => format!("adding {}", short(name)),
-        Deed::Removed(name) => format!("removing {}", short(name)),
-        Deed::Moved(name) => format!("moving {}", short(name)),
-        Deed::Opened(file) => format!("opening {file}"),
-        Deed::TookOver(name) => format!("taking over {name}"),
+        Deed::Own(path) => deed_own(&small(&fields::at(path))),
+        Deed::Field(name, path) => say::DeedField {
+            field: &small(&fields::at(path)),
+            name: short(name),
+        }
+        .said(),
+        Deed::Added(name) => deed_added(short(name)),
+        Deed::Removed(name) => deed_removed(short(name)),
+        Deed::Moved(name) => deed_moved(short(name)),
+        Deed::Opened(file) => deed_opened(file),
+        Deed::TookOver(file) => deed_took_over(file),
     }
 }
 
@@ -151,19 +102,22 @@ fn short(name: &str) -> &str {
 pub fn limits(counts: Counts, limits: (f64, f64), units: UnitSystem) -> String {
     let (min, max) = counts.limits(limits, units);
     let (min, max) = (written(min, units), written(max, units));
-    match counts.symbol(units) {
-        "" => format!("{min} to {max}"),
-        unit => format!("{min} to {max}\u{a0}{unit}"),
+    let max = match counts.symbol(units) {
+        "" => max,
+        unit => format!("{max}\u{a0}{unit}"),
+    };
+    say::LimitsAre {
+        min: &min,
+        max: &max,
     }
+    .said()
 }
 
 /// The rule that is broken at a field.
 pub fn rule(fault: &Fault, counts: Counts, units: UnitSystem) -> String {
     match &fault.rule {
-        Rule::Within { min, max, .. } => {
-            format!("Must be {}.", limits(counts, (*min, *max), units))
-        }
-        Rule::Unique => "Stands elsewhere already.".to_owned(),
+        Rule::Within { min, max, .. } => must_be(&limits(counts, (*min, *max), units)),
+        Rule::Unique => stands_elsewhere().to_owned(),
         rule => format!("{}.", capital(&rule.to_string())),
     }
 }
@@ -180,7 +134,7 @@ pub fn fault(fault: &Fault, beside: &str, units: UnitSystem) -> String {
 /// What is wrong and where, for the list of all: "Rear PTO, shaft speed: must be …".
 pub fn fault_line(fault: &Fault, units: UnitSystem) -> String {
     let rule = rule(fault, counts_of(fault), units);
-    format!("{}: {}", fault_at(&fault.path), small(&rule))
+    named(&fault_at(&fault.path), &small(&rule))
 }
 
 /// What a fault's own limits count.
@@ -195,16 +149,21 @@ fn counts_of(fault: &Fault) -> Counts {
 fn fault_at(path: &str) -> String {
     let own = fields::at(path);
     let first = fields::keys(path).next().unwrap_or_default();
-    let group = fields::field("", first).unwrap_or(first);
-    let of_list = fields::places(path)
-        .into_iter()
-        .map(|(key, place)| format!(", {} {}", small(fields::item(key)), place + 1));
-    let group = format!("{group}{}", of_list.collect::<String>());
+    let group = fields::field("", first).unwrap_or(first).to_owned();
+    let within = |group: String, (key, place): (&str, usize)| {
+        say::ItemAt {
+            group: &group,
+            item: &small(fields::item(key)),
+            place: &number::count(place + 1),
+        }
+        .said()
+    };
+    let group = fields::places(path).into_iter().fold(group, within);
     match own.as_str() {
         "" => path.to_owned(),
         _ if path.ends_with(']') => group,
         own if own.starts_with(&group) => own.to_owned(),
-        own => format!("{group}: {}", small(own)),
+        own => named(&group, &small(own)),
     }
 }
 
@@ -223,7 +182,7 @@ pub fn summary(field: &Field, value: Option<&Value>, units: UnitSystem) -> Strin
             Some(told) => told,
             None => group(field.key, of.iter(), Some(value), units),
         },
-        _ => NOTHING_KNOWN.to_owned(),
+        _ => nothing_known().to_owned(),
     }
 }
 
@@ -240,7 +199,11 @@ fn pto(key: &str, fields: &[Field], value: &Value, units: UnitSystem) -> Option<
     };
     let rpm = speed("rpm").filter(|_| key.ends_with("pto"))?;
     Some(match speed("engine_rpm") {
-        Some(engine) => format!("{rpm} at {engine} of the engine"),
+        Some(engine) => say::PtoSpeeds {
+            shaft: &rpm,
+            engine: &engine,
+        }
+        .said(),
         None => rpm,
     })
 }
@@ -255,7 +218,7 @@ pub fn group<'f>(
     let mut known = value.map_or_else(Vec::new, |value| known(within, fields, value, units));
     known.truncate(MOST_FIGURES);
     match known.as_slice() {
-        [] => NOTHING_KNOWN.to_owned(),
+        [] => nothing_known().to_owned(),
         known => known.join(", "),
     }
 }
@@ -280,10 +243,9 @@ fn known<'f>(
                     None => number,
                 })
             }
-            (Shape::OneOf(_), "category") => Some(format!(
-                "category {}",
-                words::word("category", value.as_str()?)?
-            )),
+            (Shape::OneOf(_), "category") => {
+                words::word("category", value.as_str()?).map(fit::category_named)
+            }
             (Shape::OneOf(_), key) => words::word(key, value.as_str()?).map(str::to_owned),
             (Shape::Words { .. }, key) => {
                 let named = |it: &Value| words::word(key, it.as_str()?).map(small);

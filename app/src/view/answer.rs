@@ -1,6 +1,7 @@
 //! The answer: which route to take, in one sentence, with its reasons.
 
 use super::take_home::OPENER;
+use crate::embed::part::Part;
 use crate::model::Model;
 use crate::rest::AfterRest;
 use crate::text::{advice, sentences, sheet};
@@ -52,15 +53,17 @@ pub fn Answer() -> impl IntoView {
             <p data-testid="drawbacks">{drawbacks}</p>
             <p data-testid="takes">{takes}</p>
             <p data-testid="contrast">{contrast}</p>
-            <button
-                type="button"
-                id=OPENER
-                class="take-home-button"
-                data-testid="take-home"
-                on:click=move |_| model.taking_home.set(true)
-            >
-                {sheet::OPEN}
-            </button>
+            <Show when=move || model.shows(Part::Sheet)>
+                <button
+                    type="button"
+                    id=OPENER
+                    class="take-home-button"
+                    data-testid="take-home"
+                    on:click=move |_| model.taking_home.set(true)
+                >
+                    {sheet::open()}
+                </button>
+            </Show>
             <p class="hidden" role="status" data-testid="spoken">
                 {spoken}
             </p>

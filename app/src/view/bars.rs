@@ -1,6 +1,7 @@
 //! Six routes beside each other: what arrives of the engine's power, what is lost where, and what
 //! the job needs.
 
+use super::standing::looks;
 use crate::model::Model;
 use crate::number;
 use crate::segments::{Piece, Segment, scale, segments};
@@ -35,7 +36,7 @@ pub fn Bars() -> impl IntoView {
     };
     view! {
         <section class="bars">
-            <h2 id="bars-heading">{labels::ROUTES_HEADING}</h2>
+            <h2 id="bars-heading">{labels::routes_heading()}</h2>
             <Patterns />
             <div role="radiogroup" aria-labelledby="bars-heading" aria-describedby="bars-message">
                 <Ends scale=scale />
@@ -62,10 +63,12 @@ fn Row(route: RouteId, scale: Memo<Option<Power>>) -> impl IntoView {
         all.as_ref()?.route(route).cloned()
     });
     let chosen = move || model.route.get() == route;
-    let standing = move || match result.read().as_ref().and_then(RouteResult::run) {
-        None => labels::NO_FIT,
-        Some(run) => labels::standing(run.verdict.likely),
+    let standing = move || {
+        let result = result.read();
+        let run = result.as_ref().and_then(RouteResult::run)?;
+        Some(run.verdict.likely)
     };
+    let named = move || standing().map_or(labels::no_fit(), labels::standing);
     let figures = move || {
         let result = result.read();
         let run = result.as_ref()?.run()?;
@@ -99,7 +102,9 @@ fn Row(route: RouteId, scale: Memo<Option<Power>>) -> impl IntoView {
                 on:change=move |_| model.state.update(|state| state.route = route)
             />
             <span class="name">{labels::route(route)}</span>
-            <span class="standing" data-standing=standing>{standing}</span>
+            <span class="standing" data-standing=move || looks(standing())>
+                {named}
+            </span>
             <span class="figures">
                 {move || {
                     figures()
@@ -202,16 +207,15 @@ fn whisker(low: f64, high: f64, half: f64) -> impl IntoView {
 /// What the need line and the end of the bars stand for, above them.
 #[component]
 fn Ends(scale: Memo<Option<Power>>) -> impl IntoView {
-    /// Beyond this part of the width a label is set to end at its line.
-    const RIGHT_HALF: f64 = 0.5;
     let model = Model::of_page();
-    let label = move |power: Power, y: &'static str, class: &'static str, text: String| {
+    let label = move |power: Power, class: &'static str, text: String| {
         let part = scale.get().map_or(0.0, |scale| power / scale);
-        let anchor = if part > RIGHT_HALF { "end" } else { "start" };
+        // As far along the label as its line is along the bars: so it always has room.
+        let back = format!("translateX(-{})", across(part));
         view! {
-            <text class=class x=across(part) y=y text-anchor=anchor>
+            <span class=class style:left=across(part) style:transform=back>
                 {text}
-            </text>
+            </span>
         }
     };
     let labels = move || {
@@ -220,17 +224,13 @@ fn Ends(scale: Memo<Option<Power>>) -> impl IntoView {
         let shown = |power| number::power(power, model.units.get());
         let (engine, need) = (all.budget.net.likely, all.need.likely);
         Some(view! {
-            {label(engine, "30%", "engine-end", sentences::engine_end(shown(engine)))}
-            {label(need, "80%", "need-end", sentences::need_end(shown(need)))}
+            {label(engine, "engine-end", sentences::engine_end(&shown(engine)))}
+            {label(need, "need-end", sentences::need_end(&shown(need)))}
         })
     };
     view! {
         <div class="row ends" aria-hidden="true">
-            <span class="picture">
-                <svg class="ends-picture" focusable="false">
-                    {labels}
-                </svg>
-            </span>
+            <span class="picture">{labels}</span>
         </div>
     }
 }
@@ -269,23 +269,23 @@ fn Key() -> impl IntoView {
     };
     view! {
         <ul class="key">
-            {entry("arrives", labels::ARRIVES)}
-            {entry("lost-shafts", labels::LOST_IN_SHAFTS)}
-            {entry("lost-oil", labels::LOST_IN_OIL)}
-            {entry("not-taken", labels::NOT_TAKEN_UP)}
-            {entry("air-and-driving", labels::AIR_AND_DRIVING)}
+            {entry("arrives", labels::arrives())}
+            {entry("lost-shafts", labels::lost_in_shafts())}
+            {entry("lost-oil", labels::lost_in_oil())}
+            {entry("not-taken", labels::not_taken_up())}
+            {entry("air-and-driving", labels::air_and_driving())}
             <li>
                 <svg class="swatch" aria-hidden="true" focusable="false">
                     <rect class="need-range" width="100%" height="100%" />
                     <line class="need" x1="50%" x2="50%" y1="0" y2="100%" />
                 </svg>
-                <span>{labels::NEED}</span>
+                <span>{labels::need()}</span>
             </li>
             <li>
                 <svg class="swatch" aria-hidden="true" focusable="false">
                     {whisker(0.1, 0.9, 0.3)}
                 </svg>
-                <span>{labels::SPREAD}</span>
+                <span>{labels::spread()}</span>
             </li>
         </ul>
     }
@@ -307,18 +307,18 @@ fn Table() -> impl IntoView {
     };
     view! {
         <details class="table">
-            <summary>{labels::AS_TABLE}</summary>
-            <div class="scroll" tabindex="0" role="region" aria-label=labels::ROUTES_HEADING>
+            <summary>{labels::as_table()}</summary>
+            <div class="scroll" tabindex="0" role="region" aria-label=labels::routes_heading()>
                 <table data-testid="routes-table">
                     <thead>
                         <tr>
-                            <th scope="col">{labels::ROUTE}</th>
-                            <th scope="col">{labels::STANDING}</th>
-                            <th scope="col">{labels::DELIVERED}</th>
-                            <th scope="col">{labels::SPREAD}</th>
-                            <th scope="col">{labels::LOST}</th>
-                            <th scope="col">{labels::NOT_TAKEN_UP}</th>
-                            <th scope="col">{labels::HELD_BY}</th>
+                            <th scope="col">{labels::route_heading()}</th>
+                            <th scope="col">{labels::standing_heading()}</th>
+                            <th scope="col">{labels::delivered()}</th>
+                            <th scope="col">{labels::spread()}</th>
+                            <th scope="col">{labels::lost()}</th>
+                            <th scope="col">{labels::not_taken_up()}</th>
+                            <th scope="col">{labels::held_by()}</th>
                         </tr>
                     </thead>
                     <tbody>{rows}</tbody>
@@ -333,7 +333,7 @@ fn table_row(result: &RouteResult, engine: Power, units: UnitSystem) -> impl Int
     match &result.outcome {
         Outcome::NoFit(reasons) => view! {
             <tr>
-                {name} <td>{labels::NO_FIT}</td> <td colspan="5">{sentences::no_fit(reasons, units)}</td>
+                {name} <td>{labels::no_fit()}</td> <td colspan="5">{sentences::no_fit(reasons, units)}</td>
             </tr>
         }
         .into_any(),

@@ -37,16 +37,16 @@ pub fn Beside() -> impl IntoView {
     };
     view! {
         <label class="choice">
-            <span>{beside::OTHER}</span>
+            <span>{beside::other()}</span>
             <select data-testid="beside-machine" on:change=choose>
                 <option value="" prop:selected=move || is("")>
-                    {beside::NONE}
+                    {beside::none()}
                 </option>
                 {options}
             </select>
         </label>
         {move || Pair::of(model).map(|pair| pair.view(model))}
-        <p class="fine">{beside::NOTE}</p>
+        <p class="fine">{beside::note()}</p>
     }
 }
 
@@ -110,11 +110,11 @@ impl Pair {
             <p class="summary" data-testid="beside-difference">
                 {self.difference(model, units)}
             </p>
-            <div class="scroll" tabindex="0" role="region" aria-label=beside::TITLE>
+            <div class="scroll" tabindex="0" role="region" aria-label=beside::title()>
                 <table data-testid="beside-table" class="stack">
                     <thead>
                         <tr>
-                            <th scope="col">{labels::ROUTE}</th>
+                            <th scope="col">{labels::route_heading()}</th>
                             <th scope="col">{own}</th>
                             <th scope="col">{other}</th>
                         </tr>
@@ -146,17 +146,9 @@ impl Pair {
             .get(which)
             .and_then(|all| all.route(route)?.run());
         let Some(run) = run else {
-            return labels::NO_FIT.to_owned();
+            return labels::no_fit().to_owned();
         };
-        let arrives = format!(
-            "{}: {}",
-            number::power(run.delivered.likely, units),
-            labels::standing(run.verdict.likely)
-        );
-        match self.time(which, route) {
-            Some(time) => format!("{arrives}; {} {time}", beside::JOB),
-            None => arrives,
-        }
+        beside::arrives(run, self.time(which, route), units)
     }
 
     fn difference(&self, model: Model, units: UnitSystem) -> Option<String> {
@@ -170,14 +162,14 @@ impl Pair {
         let names = self.names();
         let currency = model.currency();
         let [of_own, of_other] = [0, 1].map(|which| model.machine_price(which));
-        let price = of_other
+        let costs = of_other
             .zip(of_own)
-            .map(|(other, own)| beside::price(other - own, currency.as_deref()));
+            .map(|(other, own)| beside::costs(other - own, currency.as_deref()));
         Some(beside::difference(
             (&names.0, own.1),
             (&names.1, other.1),
             hours,
-            price,
+            costs,
             units,
         ))
     }
@@ -187,7 +179,7 @@ impl Pair {
 fn machine_price(model: Model, which: usize, name: &str) -> impl IntoView + use<> {
     price(
         format!("machine-price-{which}"),
-        format!("{}, {name}", beside::PRICE),
+        beside::price_of(name),
         String::new(),
         move |prices| prices.machines.get_mut(which),
         move || model.yard_machine_price(which),

@@ -1,7 +1,7 @@
 //! The usual cautions for the open route, and what the figures take for granted.
 
 use crate::model::Model;
-use crate::text::cautions::{ASSUMED, Caution, LEAD, of_route};
+use crate::text::cautions::{Caution, assumed, lead, of_route};
 use crate::text::labels;
 use leptos::prelude::*;
 
@@ -12,18 +12,18 @@ pub fn Cautions() -> impl IntoView {
     let shown = move || of_route(model.route.get()).map(caution).collect_view();
     view! {
         <section class="cautions" data-testid="cautions">
-            <h2>{labels::CAUTIONS_HEADING}</h2>
-            <p>{LEAD}</p>
+            <h2>{labels::cautions_heading()}</h2>
+            <p>{lead()}</p>
             <ul>{shown}</ul>
         </section>
         <details class="assumed">
-            <summary>{labels::ASSUMED_HEADING}</summary>
-            <ul>{ASSUMED.iter().map(|text| view! { <li>{*text}</li> }).collect_view()}</ul>
+            <summary>{labels::assumed_heading()}</summary>
+            <ul>{assumed().map(|text| view! { <li>{text}</li> }).collect_view()}</ul>
         </details>
     }
 }
 
-fn caution(caution: &'static Caution) -> impl IntoView {
+fn caution(caution: Caution) -> impl IntoView {
     view! {
         <li>
             {caution.text} " " <span class="source">"(" {caution.source} ")"</span>

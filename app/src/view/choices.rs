@@ -15,7 +15,7 @@ pub fn Choices() -> impl IntoView {
     }
 }
 
-/// The choice of a machine.
+/// The choice of a machine, where the page's host hasn't fixed one.
 #[component]
 pub fn MachineChoice() -> impl IntoView {
     let model = Model::of_page();
@@ -26,18 +26,24 @@ pub fn MachineChoice() -> impl IntoView {
             .map(|machine| (machine.id.clone(), machine.name.clone()))
             .collect()
     };
+    let is_free = move || {
+        let yard = model.yard.read();
+        model.options.read_value().machine_of(&yard).is_none()
+    };
     view! {
-        <Choice
-            id="machine"
-            name=labels::MACHINE
-            items=Signal::derive(machines)
-            chosen=Signal::derive(move || model.state.read().machine.clone())
-            choose=move |id| model.choose_machine(id)
-        />
+        <Show when=is_free>
+            <Choice
+                id="machine"
+                name=labels::machine()
+                items=Signal::derive(machines)
+                chosen=Signal::derive(move || model.state.read().machine.clone())
+                choose=move |id| model.choose_machine(id)
+            />
+        </Show>
     }
 }
 
-/// The choice of an implement.
+/// The choice of an implement, where the page's host hasn't fixed one.
 #[component]
 pub fn ImplementChoice() -> impl IntoView {
     let model = Model::of_page();
@@ -48,14 +54,20 @@ pub fn ImplementChoice() -> impl IntoView {
             .map(|implement| (implement.id.clone(), implement.name.clone()))
             .collect()
     };
+    let is_free = move || {
+        let yard = model.yard.read();
+        model.options.read_value().implement_of(&yard).is_none()
+    };
     view! {
-        <Choice
-            id="implement"
-            name=labels::IMPLEMENT
-            items=Signal::derive(implements)
-            chosen=Signal::derive(move || model.state.read().implement.clone())
-            choose=move |id| model.choose_implement(id)
-        />
+        <Show when=is_free>
+            <Choice
+                id="implement"
+                name=labels::implement()
+                items=Signal::derive(implements)
+                chosen=Signal::derive(move || model.state.read().implement.clone())
+                choose=move |id| model.choose_implement(id)
+            />
+        </Show>
     }
 }
 

@@ -3,6 +3,7 @@
 use super::radio::radio;
 use crate::model::Model;
 use crate::number;
+use crate::text::say::common;
 use crate::text::{advice, fit, labels};
 use farend_core::choice::{Weighed, Weight, Wish};
 use farend_core::fit::{Judgement, gravest};
@@ -34,22 +35,22 @@ pub fn Choose() -> impl IntoView {
                 .map(|(place, wish)| view! { <WishChoice wish=*wish place=place /> })
                 .collect_view()}
         </div>
-        <div class="scroll" tabindex="0" role="region" aria-label=labels::CHOOSE>
+        <div class="scroll" tabindex="0" role="region" aria-label=labels::choose()>
             <table data-testid="places" class="stack">
                 <thead>
                     <tr>
-                        <th scope="col">{labels::ROUTE}</th>
-                        <th scope="col">{labels::SEAT}</th>
-                        <th scope="col">{labels::AT_WORK}</th>
-                        <th scope="col">{labels::HOOKUP}</th>
-                        <th scope="col">{labels::STANDING_FOR_GOOD}</th>
-                        <th scope="col">{labels::POINTS}</th>
+                        <th scope="col">{labels::route_heading()}</th>
+                        <th scope="col">{labels::seat()}</th>
+                        <th scope="col">{labels::at_work_heading()}</th>
+                        <th scope="col">{labels::hookup()}</th>
+                        <th scope="col">{labels::standing_for_good()}</th>
+                        <th scope="col">{labels::points()}</th>
                     </tr>
                 </thead>
                 <tbody>{rows}</tbody>
             </table>
         </div>
-        <p class="fine">{labels::POINTS_NOTE}</p>
+        <p class="fine">{labels::points_note()}</p>
     }
 }
 
@@ -96,26 +97,26 @@ fn row(
     let hookup = if running.hookup_known {
         number::time(running.hookup)
     } else {
-        format!("{} ({})", number::time(running.hookup), labels::USUALLY)
+        format!("{} ({})", number::time(running.hookup), labels::usually())
     };
     let points = match weighed {
         Some(weighed) => points(weighed),
         None => {
             let why = match gravest(&surveyed.items) {
-                Judgement::Stop => fit::judgement(Judgement::Stop),
-                _ => labels::standing(running.for_good),
+                Judgement::Stop => fit::stop_small().to_owned(),
+                _ => labels::standing_small(running.for_good).to_owned(),
             };
-            format!("{} ({})", labels::NOT_WEIGHED, why.to_lowercase())
+            format!("{} ({why})", labels::not_weighed())
         }
     };
     view! {
         <tr data-testid=format!("place-{}", surveyed.route.word())>
             <th scope="row">{labels::route(surveyed.route)}</th>
-            <td data-label=labels::SEAT>{advice::seat(seat)}</td>
-            <td data-label=labels::AT_WORK>{means.join("; ")}</td>
-            <td data-label=labels::HOOKUP>{hookup}</td>
-            <td data-label=labels::STANDING_FOR_GOOD>{labels::standing(running.for_good)}</td>
-            <td data-label=labels::POINTS>{points}</td>
+            <td data-label=labels::seat()>{advice::seat(seat)}</td>
+            <td data-label=labels::at_work_heading()>{means.join(common::between_clauses())}</td>
+            <td data-label=labels::hookup()>{hookup}</td>
+            <td data-label=labels::standing_for_good()>{labels::standing(running.for_good)}</td>
+            <td data-label=labels::points()>{points}</td>
         </tr>
     }
 }
@@ -126,8 +127,8 @@ fn points(weighed: &Weighed) -> String {
         "{} ({} {}, {} {})",
         number::fixed(weighed.points, 1),
         number::fixed(weighed.power, 0),
-        labels::FOR_POWER,
+        labels::for_power(),
         number::fixed(weighed.points - weighed.power, 1),
-        labels::FOR_WISHES
+        labels::for_wishes()
     )
 }

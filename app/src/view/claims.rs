@@ -3,8 +3,11 @@
 use super::entry::NumberEntry;
 use super::radio::radio;
 use crate::model::Model;
+use crate::number;
 use crate::text::claims;
-use farend_core::claims::{Answer, Check, Rating, Sheet, SheetFigure, Taken, Weighed, weigh};
+use farend_core::claims::{
+    Answer, Check, Rating, Sheet, SheetFigure, Taken, Weighed, Weight, weigh,
+};
 use farend_core::quantity::{AngularSpeed, Flow, Power, Pressure};
 use farend_core::units::{Quantity, UnitSystem};
 use leptos::prelude::*;
@@ -57,7 +60,7 @@ pub fn Claims() -> impl IntoView {
     let answers = move || {
         let empty = model.state.read().sheet == Sheet::default();
         if empty {
-            return view! { <p>{claims::NOTHING}</p> }.into_any();
+            return view! { <p>{claims::nothing()}</p> }.into_any();
         }
         let weighed = weighed.read();
         let units = model.units.get();
@@ -78,14 +81,14 @@ pub fn Claims() -> impl IntoView {
         model.state.update(|state| state.sheet = Sheet::default());
     };
     view! {
-        <p>{claims::LEAD}</p>
+        <p>{claims::lead()}</p>
         <div class="wishes">
             {FIGURES.iter().map(|figure| view! { <Entry figure=figure /> }).collect_view()}
         </div>
         <div class="wishes">
             {either(
                 "taken",
-                claims::TAKEN,
+                claims::taken_heading(),
                 Taken::ALL,
                 claims::taken,
                 Taken::word,
@@ -93,7 +96,7 @@ pub fn Claims() -> impl IntoView {
             )}
             {either(
                 "rating",
-                claims::RATING,
+                claims::rating_heading(),
                 Rating::ALL,
                 claims::rating,
                 Rating::word,
@@ -103,14 +106,14 @@ pub fn Claims() -> impl IntoView {
         <div data-testid="claims-answers">{answers}</div>
         <div class="tools">
             <button type="button" data-testid="take-over" on:click=take_over>
-                {claims::TAKE_OVER}
+                {claims::take_over()}
             </button>
             <button type="button" data-testid="clear-sheet" on:click=clear>
-                {claims::CLEAR}
+                {claims::clear()}
             </button>
         </div>
         <p role="status" data-testid="taken-over">
-            {move || taken_over.get().then_some(claims::TAKEN_OVER)}
+            {move || taken_over.get().then_some(claims::taken_over())}
         </p>
     }
 }
@@ -141,7 +144,7 @@ fn Entry(figure: &'static Figure) -> impl IntoView {
         let quantity = (figure.of)(&model.state.read().sheet)?;
         Some(quantity.shown_in(model.units.get()).0)
     });
-    let unit = Signal::derive(move || figure.kind.shown_in(model.units.get()).1.to_owned());
+    let unit = Signal::derive(move || number::unit(figure.kind, model.units.get()).to_owned());
     view! {
         <NumberEntry
             id=format!("sheet-{}", figure.name.word())
@@ -150,7 +153,7 @@ fn Entry(figure: &'static Figure) -> impl IntoView {
             value=value
             hint=""
             enter=enter
-            allowed=claims::ALLOWED
+            allowed=claims::allowed()
         />
     }
 }
@@ -168,7 +171,7 @@ fn either<T: Copy + PartialEq + Send + Sync + 'static>(
     let choice = move |choice: Option<T>| {
         let (id, label) = match choice {
             Some(it) => (word(it), text(it)),
-            None => ("not_said", claims::NOT_SAID),
+            None => ("not_said", claims::not_said()),
         };
         let chosen = move || *part(&mut { model.state.read().sheet }) == choice;
         let choose = move || model.state.update(|state| *part(&mut state.sheet) = choice);
@@ -197,7 +200,7 @@ fn answers(weighed: &Weighed, units: UnitSystem) -> impl IntoView + use<> {
     let lines = found.into_iter().map(|(check, weight, finding)| {
         view! {
             <li data-testid=format!("claim-{}", check.word())>
-                <span class="judged" data-judgement=claims::weight(weight)>
+                <span class="judged" data-judgement=mark(weight)>
                     {claims::weight(weight)}
                 </span>
                 <span>
@@ -220,18 +223,23 @@ fn answers(weighed: &Weighed, units: UnitSystem) -> impl IntoView + use<> {
         {(!lacking.is_empty())
             .then(|| {
                 view! {
-                    <h3>{claims::ASKED}</h3>
+                    <h3>{claims::ask_heading()}</h3>
                     <ul class="list">{lacking}</ul>
                 }
             })}
     }
 }
 
+/// A weight's name in the style sheet, where it has looks of its own.
+fn mark(weight: Weight) -> Option<&'static str> {
+    (weight == Weight::Advice).then_some("Mind")
+}
+
 fn lack(check: Check, figures: &[SheetFigure]) -> impl IntoView + use<> {
     view! {
         <li>
             {claims::lacks(figures)} " "
-            <span class="part">"(" {claims::check(check).to_lowercase()} ")"</span>
+            <span class="part">"(" {claims::check_small(check)} ")"</span>
         </li>
     }
 }

@@ -14,11 +14,11 @@ const MOST: i32 = 117;
 /// The code, or why there is none. `None` for an address that leads nowhere.
 pub fn code(address: Option<&str>) -> impl IntoView + use<> {
     let Some(address) = address else {
-        return view! { <p class="fine">{sheet::NO_CODE}</p> }.into_any();
+        return view! { <p class="fine">{sheet::no_code()}</p> }.into_any();
     };
     let made = QrCode::encode_text(address, QrCodeEcc::Low).ok();
     let Some(made) = made.filter(|made| made.size() <= MOST) else {
-        return view! { <p class="fine">{sheet::LONG_CODE}</p> }.into_any();
+        return view! { <p class="fine">{sheet::long_code()}</p> }.into_any();
     };
     let side = made.size() + 2 * QUIET;
     let mut path = String::new();
@@ -29,14 +29,14 @@ pub fn code(address: Option<&str>) -> impl IntoView + use<> {
             }
         }
     }
-    let width = format!("width:{}mm", f64::from(side) * MODULE_MM);
+    let width = format!("{}mm", f64::from(side) * MODULE_MM);
     view! {
         <svg
             class="code"
             data-testid="code"
             role="img"
-            aria-label=sheet::CODE
-            style=width
+            aria-label=sheet::code()
+            style:width=width
             viewBox=format!("0 0 {side} {side}")
             shape-rendering="crispEdges"
         >

@@ -2,7 +2,7 @@
 
 use crate::model::Model;
 use crate::number;
-use crate::text::{labels, sentences};
+use crate::text::{labels, named, sentences};
 use farend_core::control::{Control, Range};
 use farend_core::units::{Quantity, UnitSystem};
 use leptos::prelude::*;
@@ -140,14 +140,14 @@ pub fn ControlRow(control: Control) -> impl IntoView {
                     on:change=type_in
                 />
                 <span class="unit">
-                    {move || range.read().map(|range| range.now.shown_in(model.units.get()).1)}
+                    {move || range.read().map(|range| number::unit(range.now, model.units.get()))}
                 </span>
             </label>
             <div class="slide">
                 <button
                     type="button"
                     data-testid="less"
-                    aria-label=format!("{}: {name}", labels::LESS)
+                    aria-label=named(labels::less(), name)
                     on:click=move |_| push(-1.0)
                 >
                     "−"
@@ -166,7 +166,7 @@ pub fn ControlRow(control: Control) -> impl IntoView {
                 <button
                     type="button"
                     data-testid="more"
-                    aria-label=format!("{}: {name}", labels::MORE)
+                    aria-label=named(labels::more(), name)
                     on:click=move |_| push(1.0)
                 >
                     "+"
@@ -181,14 +181,14 @@ pub fn ControlRow(control: Control) -> impl IntoView {
                     fallback=move || {
                         view! {
                             <button type="button" data-testid="back" on:click=back>
-                                {labels::BACK_TO_OWN}
+                                {labels::back_to_own()}
                                 " "
                                 {own}
                             </button>
                         }
                     }
                 >
-                    {labels::OWN}
+                    {labels::own()}
                     " "
                     {own}
                 </Show>

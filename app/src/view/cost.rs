@@ -28,12 +28,12 @@ pub fn Cost() -> impl IntoView {
             .collect::<Vec<_>>()
     });
     view! {
-        <p>{cost::LEAD}</p>
+        <p>{cost::lead()}</p>
         <div class="wishes">
             <Currency />
             {price(
                 "hour".to_owned(),
-                cost::HOUR.to_owned(),
+                cost::hour().to_owned(),
                 String::new(),
                 |prices| Some(&mut prices.hour),
                 move || model.yard.read().hour_price,
@@ -41,7 +41,7 @@ pub fn Cost() -> impl IntoView {
         </div>
         {move || runs.get().into_iter().map(|route| view! { <Prices route=route /> }).collect_view()}
         <Table />
-        <p class="fine">{cost::NOTE}</p>
+        <p class="fine">{cost::note()}</p>
     }
 }
 
@@ -66,7 +66,7 @@ fn Currency() -> impl IntoView {
     view! {
         <div class="entry">
             <label class="control-name">
-                <span>{cost::CURRENCY}</span>
+                <span>{cost::currency()}</span>
                 <input
                     type="text"
                     autocomplete="off"
@@ -80,7 +80,7 @@ fn Currency() -> impl IntoView {
                 />
             </label>
             <p id="currency-complaint" class="complaint" role="alert">
-                {move || refused.read().is_some().then_some(cost::CURRENCY_REFUSED)}
+                {move || refused.read().is_some().then_some(cost::currency_refused())}
             </p>
         </div>
     }
@@ -89,14 +89,14 @@ fn Currency() -> impl IntoView {
 /// One of a route's three prices.
 type Part = (
     &'static str,
-    &'static str,
+    fn() -> &'static str,
     fn(&mut RoutePrices) -> &mut Option<f64>,
 );
 
 const PARTS: [Part; 3] = [
-    ("kit", cost::KIT, |prices| &mut prices.kit),
-    ("variant", cost::VARIANT, |prices| &mut prices.variant),
-    ("fitting", cost::FITTING, |prices| &mut prices.fitting),
+    ("kit", cost::kit, |prices| &mut prices.kit),
+    ("variant", cost::variant, |prices| &mut prices.variant),
+    ("fitting", cost::fitting, |prices| &mut prices.fitting),
 ];
 
 #[component]
@@ -105,7 +105,7 @@ fn Prices(route: RouteId) -> impl IntoView {
     let field = move |(key, name, part): Part| {
         price(
             format!("{}-{key}", route.word()),
-            name.to_owned(),
+            name().to_owned(),
             cost::of_route(route),
             move |prices| prices.of_mut(route).map(part),
             move || *part(&mut model.yard_prices(route)),
@@ -139,18 +139,18 @@ fn Table() -> impl IntoView {
     };
     let per = move || {
         let (_, unit) = Quantity::Power(Power::ZERO).shown_in(model.units.get());
-        format!("{} {unit}", cost::PER_POWER)
+        cost::per_power_unit(unit)
     };
     view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=cost::TITLE>
+        <div class="scroll" tabindex="0" role="region" aria-label=cost::title()>
             <table data-testid="costs" class="stack">
                 <thead>
                     <tr>
-                        <th scope="col">{labels::ROUTE}</th>
-                        <th scope="col">{cost::TOTAL}</th>
+                        <th scope="col">{labels::route_heading()}</th>
+                        <th scope="col">{cost::total()}</th>
                         <th scope="col">{per}</th>
-                        <th scope="col">{cost::JOB}</th>
-                        <th scope="col">{cost::PAYS}</th>
+                        <th scope="col">{cost::job()}</th>
+                        <th scope="col">{cost::pays()}</th>
                     </tr>
                 </thead>
                 <tbody>{rows}</tbody>
@@ -207,15 +207,15 @@ impl Sums<'_> {
         let shaft = shaft.into_iter().find(|route| !route.needs_oil());
         let pays = shaft.filter(|shaft| *shaft != route).and_then(|shaft| {
             let (one, other) = (self.worker(route)?, self.worker(shaft)?);
-            Some(cost::pays(break_even(one, other, self.hour?)))
+            Some(cost::pays_for_itself(break_even(one, other, self.hour?)))
         });
         Some(view! {
             <tr data-testid=format!("cost-{}", route.word())>
                 <th scope="row">{labels::route(route)}</th>
-                <td data-label=cost::TOTAL>{money(total)}</td>
-                <td data-label=cost::PER_POWER>{money(per)}</td>
-                <td data-label=cost::JOB>{money(job)}</td>
-                <td data-label=cost::PAYS>{pays.unwrap_or_else(|| cost::NO_PRICE.to_owned())}</td>
+                <td data-label=cost::total()>{money(total)}</td>
+                <td data-label=cost::per_power()>{money(per)}</td>
+                <td data-label=cost::job()>{money(job)}</td>
+                <td data-label=cost::pays()>{pays.unwrap_or_else(|| cost::NO_PRICE.to_owned())}</td>
             </tr>
         })
     }

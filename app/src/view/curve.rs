@@ -74,29 +74,28 @@ pub fn Curve(controls: Memo<Vec<Control>>) -> impl IntoView {
             powers().fold(first, Power::max),
         );
         let said = |power| number::power(power, picture.units);
-        let control = labels::control(over.get()?);
         Some(sentences::curve(
             model.route.get(),
-            control,
-            said(least),
-            said(most),
+            over.get()?,
+            &said(least),
+            &said(most),
         ))
     };
     let choose = move |event| {
-        let name = event_target_value(&event);
+        let chosen = event_target_value(&event);
         let controls = controls.get_untracked();
-        if let Some(control) = controls.into_iter().find(|it| labels::control(*it) == name) {
+        if let Some(control) = controls.into_iter().find(|it| key(*it) == chosen) {
             model.state.update(|state| state.over = control);
         }
     };
     view! {
         <Show when=move || picture.read().is_some()>
             <label class="choice over">
-                <span>{labels::CURVE_OVER}</span>
+                <span>{labels::curve_over()}</span>
                 <select data-testid="over" on:change=choose>
                     <For each=move || controls.get() key=|control| *control let:control>
                         <option
-                            value=labels::control(control)
+                            value=key(control)
                             prop:selected=move || over.get() == Some(control)
                         >
                             {labels::control(control)}
@@ -107,21 +106,21 @@ pub fn Curve(controls: Memo<Vec<Control>>) -> impl IntoView {
             <figure class="curve">
                 <canvas node_ref=canvas role="img" aria-label=message data-testid="curve"></canvas>
                 <figcaption class="curve-key">
-                    <span class="of-likely">{labels::CURVE_LIKELY}</span>
-                    <span class="of-range">{labels::CURVE_RANGE}</span>
-                    <span class="of-need">{labels::CURVE_NEED}</span>
-                    <span class="of-now">{labels::CURVE_POINT}</span>
+                    <span class="of-likely">{labels::curve_likely()}</span>
+                    <span class="of-range">{labels::curve_range()}</span>
+                    <span class="of-need">{labels::curve_need()}</span>
+                    <span class="of-now">{labels::curve_point()}</span>
                 </figcaption>
             </figure>
             <details class="table">
-                <summary>{labels::AS_TABLE}</summary>
-                <div class="scroll" tabindex="0" role="region" aria-label=labels::CURVE_OVER>
+                <summary>{labels::as_table()}</summary>
+                <div class="scroll" tabindex="0" role="region" aria-label=labels::curve_over()>
                 <table data-testid="curve-table">
                     <thead>
                         <tr>
                             <th scope="col">{move || over.get().map(labels::control)}</th>
-                            <th scope="col">{labels::DELIVERED}</th>
-                            <th scope="col">{labels::CURVE_RANGE}</th>
+                            <th scope="col">{labels::delivered()}</th>
+                            <th scope="col">{labels::curve_range()}</th>
                         </tr>
                     </thead>
                     <tbody>{move || picture.read().as_ref().map(table_rows)}</tbody>
@@ -130,6 +129,11 @@ pub fn Curve(controls: Memo<Vec<Control>>) -> impl IntoView {
             </details>
         </Show>
     }
+}
+
+/// A control by what the browser keeps of a choice.
+fn key(control: Control) -> String {
+    format!("{control:?}")
 }
 
 fn picture(model: Model, over: Control) -> Option<Picture> {
@@ -224,7 +228,7 @@ fn plot<'a>(
         .y_labels(5)
         .x_label_formatter(&|value| number::fixed(*value, 0))
         .y_label_formatter(&|value| number::fixed(*value, 0))
-        .x_desc(picture.range.now.shown_in(units).1)
+        .x_desc(number::unit(picture.range.now, units))
         .y_desc(Quantity::Power(Power::ZERO).shown_in(units).1)
         .axis_desc_style(type_face)
         .draw()?;

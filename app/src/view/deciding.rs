@@ -22,23 +22,23 @@ pub fn Deciding() -> impl IntoView {
     });
     view! {
         <section class="deeper">
-            <h2>{labels::DECIDING_HEADING}</h2>
-            <Fold name="fit" title=labels::FIT note=count>
+            <h2>{labels::deciding_heading()}</h2>
+            <Fold name="fit" title=labels::fit() note=count>
                 <Fit />
             </Fold>
-            <Fold name="choose" title=labels::CHOOSE>
+            <Fold name="choose" title=labels::choose()>
                 <Choose />
             </Fold>
-            <Fold name="wanted" title=wanted::TITLE>
+            <Fold name="wanted" title=wanted::title()>
                 <WhatItTakes />
             </Fold>
-            <Fold name="claims" title=claims::TITLE>
+            <Fold name="claims" title=claims::title()>
                 <Claims />
             </Fold>
-            <Fold name="cost" title=cost::TITLE>
+            <Fold name="cost" title=cost::title()>
                 <Cost />
             </Fold>
-            <Fold name="beside" title=beside::TITLE>
+            <Fold name="beside" title=beside::title()>
                 <Beside />
             </Fold>
         </section>

@@ -22,17 +22,17 @@ const MOST_FIGURES: usize = 8;
 pub fn Deeper() -> impl IntoView {
     view! {
         <section class="deeper">
-            <h2>{labels::DEEPER_HEADING}</h2>
-            <Fold name="work" title=labels::WORK>
+            <h2>{labels::deeper_heading()}</h2>
+            <Fold name="work" title=labels::work()>
                 <Work />
             </Fold>
-            <Fold name="heat" title=labels::HEAT>
+            <Fold name="heat" title=labels::heat()>
                 <HeatOfOil />
             </Fold>
-            <Fold name="influences" title=labels::INFLUENCES>
+            <Fold name="influences" title=labels::influences()>
                 <Influences />
             </Fold>
-            <Fold name="sources" title=labels::ALL_SOURCES>
+            <Fold name="sources" title=labels::all_sources()>
                 <Sources />
             </Fold>
         </section>
@@ -47,9 +47,9 @@ fn HeatOfOil() -> impl IntoView {
         let units = model.units.get();
         let missing = || {
             if model.route.get().needs_oil() {
-                labels::NOTHING_MOVES
+                labels::nothing_moves()
             } else {
-                labels::NO_OIL
+                labels::no_oil()
             }
         };
         match heat.get() {
@@ -70,9 +70,9 @@ fn heat_table(heat: &Heat, units: UnitSystem) -> impl IntoView + use<> {
                 .map_or_else(|| sentences::hotter_than(units), warm);
             let to_limit = settling
                 .to_limit
-                .map_or_else(|| labels::NEVER.to_owned(), number::time);
+                .map_or_else(|| labels::never().to_owned(), number::time);
             let for_good = settling.for_good.map_or_else(
-                || labels::NOTHING.to_owned(),
+                || labels::nothing().to_owned(),
                 |power| number::power(power, units),
             );
             view! {
@@ -87,14 +87,14 @@ fn heat_table(heat: &Heat, units: UnitSystem) -> impl IntoView + use<> {
         .collect_view();
     view! {
         <p data-testid="heat-lost">{sentences::heat(heat, units)}</p>
-        <div class="scroll" tabindex="0" role="region" aria-label=labels::HEAT>
+        <div class="scroll" tabindex="0" role="region" aria-label=labels::heat()>
             <table>
                 <thead>
                     <tr>
-                        <th scope="col">{labels::RULE}</th>
-                        <th scope="col">{labels::SETTLES_AT}</th>
-                        <th scope="col">{labels::TO_LIMIT}</th>
-                        <th scope="col">{labels::FOR_GOOD}</th>
+                        <th scope="col">{labels::rule()}</th>
+                        <th scope="col">{labels::settles_at()}</th>
+                        <th scope="col">{labels::to_limit()}</th>
+                        <th scope="col">{labels::for_good()}</th>
                     </tr>
                 </thead>
                 <tbody>{rows}</tbody>
@@ -121,7 +121,7 @@ fn Influences() -> impl IntoView {
         let units = model.units.get();
         let all = found.get().unwrap_or_default();
         if all.is_empty() {
-            return view! { <p>{labels::NOT_UNCERTAIN}</p> }.into_any();
+            return view! { <p>{labels::not_uncertain()}</p> }.into_any();
         }
         let rows = all
             .iter()
@@ -136,14 +136,14 @@ fn Influences() -> impl IntoView {
             })
             .collect_view();
         view! {
-            <p>{sentences::INFLUENCES}</p>
-            <div class="scroll" tabindex="0" role="region" aria-label=labels::INFLUENCES>
+            <p>{sentences::influences_note()}</p>
+            <div class="scroll" tabindex="0" role="region" aria-label=labels::influences()>
                 <table>
                     <thead>
                         <tr>
-                            <th scope="col">{labels::FIGURE}</th>
-                            <th scope="col">{labels::AT_LOW}</th>
-                            <th scope="col">{labels::AT_HIGH}</th>
+                            <th scope="col">{labels::figure_heading()}</th>
+                            <th scope="col">{labels::at_low()}</th>
+                            <th scope="col">{labels::at_high()}</th>
                         </tr>
                     </thead>
                     <tbody>{rows}</tbody>

@@ -63,7 +63,7 @@ pub fn NumberEntry(
             </label>
             <p id=complaint class="complaint" role="alert">
                 {move || {
-                    refused.read().is_some().then(|| format!("{} {}", labels::ENTER, allowed.get()))
+                    refused.read().is_some().then(|| format!("{} {}", labels::enter(), allowed.get()))
                 }}
             </p>
         </div>

@@ -41,7 +41,7 @@ fn by_gravity(items: &[Item], units: UnitSystem) -> impl IntoView + use<> {
             .collect();
         (!items.is_empty()).then(|| {
             view! {
-                <ul class="fit" data-judgement=fit::judgement(judgement)>
+                <ul class="fit" data-judgement=mark(judgement)>
                     {items.into_iter().map(|it| item(it, units)).collect_view()}
                 </ul>
             }
@@ -58,7 +58,7 @@ fn by_gravity(items: &[Item], units: UnitSystem) -> impl IntoView + use<> {
             .then(|| {
                 view! {
                     <details class="passes">
-                        <summary>{labels::FITS} " (" {passes.len()} ")"</summary>
+                        <summary>{labels::fits()} " (" {passes.len()} ")"</summary>
                         <ul>{passes}</ul>
                     </details>
                 }
@@ -69,7 +69,7 @@ fn by_gravity(items: &[Item], units: UnitSystem) -> impl IntoView + use<> {
 fn item(item: &Item, units: UnitSystem) -> impl IntoView + use<> {
     view! {
         <li>
-            <span class="judged" data-judgement=fit::judgement(item.judgement)>
+            <span class="judged" data-judgement=mark(item.judgement)>
                 {fit::judgement(item.judgement)}
             </span>
             <span>
@@ -80,27 +80,37 @@ fn item(item: &Item, units: UnitSystem) -> impl IntoView + use<> {
     }
 }
 
+/// A judgement's name in the style sheet.
+fn mark(judgement: Judgement) -> &'static str {
+    match judgement {
+        Judgement::Pass => "Fits",
+        Judgement::Advice => "Mind",
+        Judgement::Question => "Ask",
+        Judgement::Stop => "Stop",
+    }
+}
+
 /// Each question once, with the routes that ask it.
 fn questions(survey: &Survey) -> impl IntoView + use<> {
-    let mut asked: Vec<(&'static str, Vec<String>)> = Vec::new();
+    let mut asked: Vec<(&'static str, Vec<&'static str>)> = Vec::new();
     for of_route in &survey.routes {
-        let name = labels::route(of_route.route).to_lowercase();
+        let name = labels::route_small(of_route.route);
         for item in &of_route.items {
             if item.judgement == Judgement::Question {
                 let question = fit::question(&item.check);
                 match asked.iter_mut().find(|(other, _)| *other == question) {
-                    Some((_, routes)) => routes.push(name.clone()),
-                    None => asked.push((question, vec![name.clone()])),
+                    Some((_, routes)) => routes.push(name),
+                    None => asked.push((question, vec![name])),
                 }
             }
         }
     }
     (!asked.is_empty()).then(|| {
-        let line = |(question, routes): (&'static str, Vec<String>)| {
+        let line = |(question, routes): (&'static str, Vec<&'static str>)| {
             view! { <li>{question} " " <span class="part">"(" {list(&routes)} ")"</span></li> }
         };
         view! {
-            <h3>{labels::QUESTIONS}</h3>
+            <h3>{labels::questions()}</h3>
             <ul class="list" data-testid="questions">{asked.into_iter().map(line).collect_view()}</ul>
         }
     })

@@ -1,10 +1,13 @@
 //! Name, yard, units, and what can be done with files and links.
 
+use super::copy_box::CopyBox;
+use super::language::LanguageChoice;
 use super::opening;
 use super::parts::{self, Later};
 use super::radio::radio;
 use super::save::hand_over;
 use crate::browser;
+use crate::embed::part::Part;
 use crate::model::Model;
 use crate::outdoors::Outdoors;
 use crate::text::labels;
@@ -19,7 +22,8 @@ use web_sys::HtmlInputElement;
 /// Identifier of what opens the menu of files.
 pub const MENU: &str = "menu";
 
-/// The head of the page.
+/// The head of the page, as far as the host lets it. The yard's name is always there, and so is the
+/// page's for those who listen.
 #[component]
 pub fn Header() -> impl IntoView {
     let model = Model::of_page();
@@ -32,63 +36,81 @@ pub fn Header() -> impl IntoView {
     };
     view! {
         <header class="head">
-            <div class="brand">
+            <div class="brand" class:hidden=move || !model.shows(Part::Header)>
                 <h1>{labels::TITLE}</h1>
                 <Show when=move || model.view.get() == View::Pair>
-                    <p>{labels::PURPOSE}</p>
+                    <p>{labels::purpose()}</p>
                 </Show>
             </div>
-            <UnitSwitch />
-            <OutdoorsSwitch />
-            <details class="menu" data-testid="menu">
-                <summary id=MENU>{labels::MENU}</summary>
-                <div class="tools">
-                    <Later load=parts::file_tools />
-                </div>
-            </details>
-            <details class="menu" data-testid="save-menu">
-                <summary>{labels::SAVE}</summary>
-                <div class="tools">
-                    <Later load=parts::save_tools />
-                </div>
-            </details>
+            <div class="reader">
+                <Show when=move || model.shows(Part::Units)>
+                    <UnitSwitch />
+                    <OutdoorsSwitch />
+                </Show>
+                <Show when=move || model.shows(Part::Language)>
+                    <LanguageChoice />
+                </Show>
+            </div>
+            <Show when=move || model.shows(Part::Files)>
+                <details class="menu" data-testid="menu">
+                    <summary id=MENU>{labels::menu()}</summary>
+                    <div class="tools">
+                        <Later load=parts::file_tools />
+                    </div>
+                </details>
+            </Show>
+            <Show when=move || model.shows(Part::Save)>
+                <details class="menu" data-testid="save-menu">
+                    <summary>{labels::save()}</summary>
+                    <div class="tools">
+                        <Later load=parts::save_tools />
+                    </div>
+                </details>
+            </Show>
             <Views />
             <p class="yard" data-testid="yard-name">
                 {yard_name}
                 <Show when=move || model.yard.read().invented>
-                    <strong class="invented">{labels::INVENTED}</strong>
+                    <strong class="invented">{labels::invented()}</strong>
                 </Show>
             </p>
         </header>
     }
 }
 
-/// The views of what is chosen.
+/// The views of what is chosen, where there are several.
 #[component]
 fn Views() -> impl IntoView {
     let model = Model::of_page();
+    let others = [Part::Grid, Part::Editor, Part::Practice];
+    if !others.into_iter().any(|part| model.shows(part)) {
+        return None;
+    }
     let view = move |view: View, name: &'static str| {
+        let shown = Part::of_view(view).is_none_or(|part| model.shows(part));
         let current = move || (model.view.get() == view).then_some("page");
         let go = move |_| model.state.update(|state| state.view = view);
-        view! {
-            <button
-                type="button"
-                data-testid=format!("view-{}", view.word())
-                aria-current=current
-                on:click=go
-            >
-                {name}
-            </button>
-        }
+        shown.then(|| {
+            view! {
+                <button
+                    type="button"
+                    data-testid=format!("view-{}", view.word())
+                    aria-current=current
+                    on:click=go
+                >
+                    {name}
+                </button>
+            }
+        })
     };
-    view! {
-        <nav class="views" aria-label=labels::VIEWS>
-            {view(View::Pair, labels::VIEW_PAIR)}
-            {view(View::Grid, labels::VIEW_GRID)}
-            {view(View::Yard, labels::VIEW_YARD)}
-            {view(View::Practice, labels::VIEW_PRACTICE)}
+    Some(view! {
+        <nav class="views" aria-label=labels::views()>
+            {view(View::Pair, labels::view_pair())}
+            {view(View::Grid, labels::view_grid())}
+            {view(View::Yard, labels::view_yard())}
+            {view(View::Practice, labels::view_practice())}
         </nav>
-    }
+    })
 }
 
 /// For glare and gloves, or not.
@@ -103,7 +125,7 @@ fn OutdoorsSwitch() -> impl IntoView {
             aria-pressed=move || outdoors.get().to_string()
             on:click=move |_| outdoors.toggle()
         >
-            {labels::OUTDOORS}
+            {labels::outdoors()}
         </button>
     }
 }
@@ -119,9 +141,9 @@ fn UnitSwitch() -> impl IntoView {
     };
     view! {
         <fieldset class="switch">
-            <legend class="hidden">{labels::UNITS}</legend>
-            {choice(UnitSystem::Metric, labels::METRIC, "units-metric")}
-            {choice(UnitSystem::Us, labels::US, "units-us")}
+            <legend class="hidden">{labels::units()}</legend>
+            {choice(UnitSystem::Metric, labels::metric(), "units-metric")}
+            {choice(UnitSystem::Us, labels::us(), "units-us")}
         </fieldset>
     }
 }
@@ -131,7 +153,7 @@ fn UnitSwitch() -> impl IntoView {
 pub fn FileTools() -> impl IntoView {
     view! {
         <OpenFile />
-        <CopyLink id="copy-link" label=labels::COPY_LINK />
+        <CopyLink id="copy-link" label=labels::copy_link() />
     }
 }
 
@@ -149,7 +171,12 @@ fn OpenFile() -> impl IntoView {
         opening::open(model, input.files(), move || input.set_value(""));
     };
     let save = move |_| {
-        hand_over(model, labels::DEMO_FILE, browser::blob(DEMO, browser::JSON));
+        hand_over(
+            model,
+            labels::DEMO_FILE,
+            Some(DEMO.to_owned()),
+            browser::JSON,
+        );
     };
     view! {
         <label class="button">
@@ -160,10 +187,10 @@ fn OpenFile() -> impl IntoView {
                 data-testid="open-file"
                 on:change=open
             />
-            <span>{labels::OPEN_FILE}</span>
+            <span>{labels::open_file()}</span>
         </label>
         <button type="button" data-testid="save-demo" on:click=save>
-            {labels::SAVE_DEMO}
+            {labels::save_demo()}
         </button>
     }
 }
@@ -210,13 +237,15 @@ pub fn CopyLink(
         <p class="copied" role="status">
             {move || match copied.get() {
                 Copied::NotTried => ().into_any(),
-                Copied::Done => labels::COPIED.into_any(),
+                Copied::Done => labels::copied().into_any(),
                 Copied::ByHand(address) => {
                     view! {
-                        <label>
-                            {labels::COPY_BY_HAND}
-                            <input type="text" readonly prop:value=address />
-                        </label>
+                        <CopyBox
+                            id="link-by-hand"
+                            label=labels::copy_by_hand()
+                            text=address
+                            at_once=true
+                        />
                     }
                         .into_any()
                 }

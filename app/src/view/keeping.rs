@@ -24,7 +24,7 @@ pub fn KeepingBox() -> impl IntoView {
     let close = move || {
         button(
             "close-keeping",
-            labels::CLOSE,
+            labels::close(),
             Box::new(move || keeper.telling.set(false)),
         )
     };
@@ -32,20 +32,19 @@ pub fn KeepingBox() -> impl IntoView {
     let save_kept = move |text: &str| {
         let text = text.to_owned();
         let save = move || {
-            let content = browser::blob(&text, browser::JSON);
-            hand_over(model, notices::KEPT_FILE, content);
+            hand_over(model, notices::KEPT_FILE, Some(text.clone()), browser::JSON);
         };
-        button("save-kept", notices::SAVE_KEPT, Box::new(save))
+        button("save-kept", notices::save_kept(), Box::new(save))
     };
     let take = move || {
         let take = move || keeper.take_other(model);
-        button("take-other", notices::TAKE_OTHER, Box::new(take))
+        button("take-other", notices::take_other(), Box::new(take))
     };
     let answers = move |keeping: &Keeping| match keeping {
-        Keeping::Kept | Keeping::Not(_) => vec![close()],
+        Keeping::Kept | Keeping::Not(_) | Keeping::OfAddress => vec![close()],
         Keeping::SetAside(text) => vec![save_kept(text), close()],
-        Keeping::Held(text) => vec![save_kept(text), keep(notices::OVERWRITE)],
-        Keeping::Other(_) => vec![take(), keep(notices::KEEP_MINE)],
+        Keeping::Held(text) => vec![save_kept(text), keep(notices::overwrite())],
+        Keeping::Other(_) => vec![take(), keep(notices::keep_mine())],
     };
     let body = move || {
         let keeping = keeper.keeping.read();
@@ -55,7 +54,7 @@ pub fn KeepingBox() -> impl IntoView {
                 <div class="tools">
                     {button(
                         "save-own",
-                        notices::SAVE_YARD,
+                        notices::save_yard(),
                         Box::new(move || save_yard(model)),
                     )} {answers(&keeping)}
                 </div>

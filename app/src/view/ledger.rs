@@ -24,7 +24,7 @@ pub fn LedgerView() -> impl IntoView {
     let heading = move || {
         format!(
             "{}: {}",
-            labels::LEDGER_HEADING,
+            labels::ledger_heading(),
             labels::route(model.route.get())
         )
     };
@@ -36,7 +36,7 @@ pub fn LedgerView() -> impl IntoView {
             Outcome::NoFit(reasons) => Some(
                 view! {
                     <p class="no-fit" data-testid="no-fit">
-                        <b>{labels::NO_FIT} ". "</b>
+                        <b>{labels::no_fit()} ". "</b>
                         {sentences::no_fit(reasons, units)}
                     </p>
                 }
@@ -56,8 +56,8 @@ pub fn LedgerView() -> impl IntoView {
             <h2>{heading}</h2>
             <Drawing />
             <div class="unfolds">
-                <Unfold what=labels::FORMULAS open=formulas />
-                <Unfold what=labels::SOURCES open=sources />
+                <Unfold what=labels::formulas() open=formulas />
+                <Unfold what=labels::sources() open=sources />
             </div>
             <div
                 class="body"
@@ -112,7 +112,7 @@ fn ledger(
                 .and_then(|heat| sentences::too_hot(&heat, units))
                 .map(|text| view! { <li data-testid="too-hot">{text}</li> })}
         </ul>
-        <p>{labels::KIT} ": " {kit}</p>
+        <p>{labels::kit()} ": " {kit}</p>
         {stage_table(route, run, budget, units)}
     }
 }
@@ -132,24 +132,24 @@ pub fn stage_table(
             <table class="stages">
                 <thead>
                     <tr>
-                        <th scope="col">{labels::STAGE}</th>
-                        <th scope="col">{labels::TAKES}</th>
-                        <th scope="col">{labels::LOSES}</th>
-                        <th scope="col">{labels::PASSES_ON}</th>
+                        <th scope="col">{labels::stage_heading()}</th>
+                        <th scope="col">{labels::takes()}</th>
+                        <th scope="col">{labels::loses()}</th>
+                        <th scope="col">{labels::passes_on()}</th>
                     </tr>
                 </thead>
                 <tbody>
                     <tr class="end engine">
-                        <th scope="row">{labels::ENGINE}</th>
-                        <td data-head=labels::CAN_GIVE>
+                        <th scope="row">{labels::engine()}</th>
+                        <td data-head=labels::can_give()>
                             {power(run.ledger.available)}
                             {sentences::budget(budget, units)
                                 .map(|text| view! { <span class="quiet">{text}</span> })}
                         </td>
-                        <td data-head=labels::KEEPS>
-                            {power(left)} <span class="quiet">{labels::NOT_FOR_THIS_ROUTE}</span>
+                        <td data-head=labels::keeps()>
+                            {power(left)} <span class="quiet">{labels::not_for_this_route()}</span>
                         </td>
-                        <td data-head=labels::PASSES_ON>{power(taken)}</td>
+                        <td data-head=labels::passes_on()>{power(taken)}</td>
                     </tr>
                     {run
                         .ledger
@@ -158,7 +158,7 @@ pub fn stage_table(
                         .filter(|passage| tells_something(passage))
                         .map(|passage| stage(passage, &run.ledger.at, units))
                         .collect_view()} <tr class="end">
-                        <th scope="row">{labels::ROTOR}</th>
+                        <th scope="row">{labels::rotor()}</th>
                         <td colspan="3" data-testid="at-rotor">
                             {sentences::at_the_rotor(run, units)}
                         </td>
@@ -179,9 +179,9 @@ fn stage(passage: &Passage, at: &AtWork, units: UnitSystem) -> impl IntoView + u
     view! {
         <tr>
             <th scope="row">{labels::stage(passage.stage.kind())}</th>
-            <td data-head=labels::TAKES>{carried(passage.takes, units)}</td>
-            <td data-head=labels::LOSES>{number::power(passage.loss, units)}</td>
-            <td data-head=labels::PASSES_ON>{carried(passage.gives, units)}</td>
+            <td data-head=labels::takes()>{carried(passage.takes, units)}</td>
+            <td data-head=labels::loses()>{number::power(passage.loss, units)}</td>
+            <td data-head=labels::passes_on()>{carried(passage.gives, units)}</td>
         </tr>
         <tr class="formulas">
             <td colspan="4">

@@ -1,7 +1,12 @@
 //! What the user must be told about a file or a link.
 
+use super::copy_box::CopyBox;
+use super::elsewhere::Elsewhere;
+use crate::browser;
+use crate::embed::part::Part;
 use crate::model::{Model, Notice};
-use crate::text::{labels, notices};
+use crate::storage::Keeper;
+use crate::text::{embed, labels, notices};
 use farend_core::fault::Fault;
 use farend_core::state::View;
 use farend_core::yard::edit::Editing;
@@ -14,8 +19,15 @@ pub const CLOSE: &str = "close-notice";
 #[component]
 pub fn NoticeBox() -> impl IntoView {
     let model = Model::of_page();
+    let keeper = Keeper::of_page();
     let body = move |notice: &Notice| {
-        let (sentence, faults) = notices::notice(notice);
+        let (sentence, faults) = match notice {
+            // Whatever is opened beside it, the yard of an address is loaded again.
+            Notice::OpenedYard(file) | Notice::OpenedComparison(file) if keeper.is_of_address() => {
+                (embed::opened(file), Default::default())
+            }
+            _ => notices::notice(notice),
+        };
         let good = matches!(
             notice,
             Notice::OpenedYard(_) | Notice::OpenedComparison(_) | Notice::TookTable { .. }
@@ -35,7 +47,7 @@ pub fn NoticeBox() -> impl IntoView {
                     data-testid="close-notice"
                     on:click=move |_| model.notice.set(None)
                 >
-                    {labels::CLOSE}
+                    {labels::close()}
                 </button>
             </div>
         }
@@ -50,7 +62,7 @@ fn offer(model: Model, notice: &Notice) -> Option<AnyView> {
             file,
             mendable: Some(yard),
             ..
-        } => {
+        } if model.shows(Part::Editor) => {
             let (file, yard) = (file.clone(), Editing::clone(yard));
             let open = move |_| {
                 model.notice.set(None);
@@ -60,7 +72,7 @@ fn offer(model: Model, notice: &Notice) -> Option<AnyView> {
             Some(
                 view! {
                     <button type="button" data-testid="mend-here" on:click=open>
-                        {notices::MEND_HERE}
+                        {notices::mend_here()}
                     </button>
                 }
                 .into_any(),
@@ -79,11 +91,20 @@ fn offer(model: Model, notice: &Notice) -> Option<AnyView> {
             Some(
                 view! {
                     <button type="button" data-testid="open-demo" on:click=open>
-                        {notices::OPEN_DEMO}
+                        {notices::open_demo()}
                     </button>
                 }
                 .into_any(),
             )
+        }
+        Notice::SavedFromFrame { text, .. } => {
+            let text = text.clone().map(|text| {
+                view! { <CopyBox id="file-text" label=embed::text_to_copy() text=text lines=4 /> }
+            });
+            Some(view! { {text} <Elsewhere /> }.into_any())
+        }
+        Notice::CantSave | Notice::CantDraw if browser::is_framed() => {
+            Some(view! { <Elsewhere /> }.into_any())
         }
         _ => None,
     }

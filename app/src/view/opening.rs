@@ -1,6 +1,7 @@
 //! Files that are picked, or dropped anywhere on the page.
 
 use crate::browser;
+use crate::embed::part::Part;
 use crate::model::{Model, Notice};
 use crate::text::tables_in;
 use leptos::ev;
@@ -34,7 +35,7 @@ pub fn DropHint() -> impl IntoView {
     let model = Model::of_page();
     let held = RwSignal::new(false);
     let over = window_event_listener(ev::dragover, move |event| {
-        if has_files(&event) {
+        if has_files(&event) && model.shows(Part::Files) {
             event.prevent_default();
             held.set(true);
         }
@@ -46,7 +47,7 @@ pub fn DropHint() -> impl IntoView {
         }
     });
     let drop = window_event_listener(ev::drop, move |event| {
-        if has_files(&event) {
+        if has_files(&event) && model.shows(Part::Files) {
             event.prevent_default();
             held.set(false);
             open(
@@ -64,7 +65,7 @@ pub fn DropHint() -> impl IntoView {
     view! {
         <Show when=move || held.get()>
             <div class="drop" data-testid="drop-hint">
-                <p>{tables_in::DROP}</p>
+                <p>{tables_in::let_go()}</p>
             </div>
         </Show>
     }

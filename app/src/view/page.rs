@@ -2,16 +2,21 @@
 
 use super::answer::Answer;
 use super::bars::Bars;
+use super::begin::{Begin, Stage};
 use super::cautions::Cautions;
 use super::choices::Choices;
 use super::header::Header;
+use super::language::focus_choice;
 use super::parts::{self, Later};
-use crate::browser;
+use crate::embed::part::Part;
+use crate::embed::{Options, colours, height};
+use crate::language::Speech;
 use crate::model::Model;
 use crate::model::grid::GridModel;
 use crate::model::once::Once;
 use crate::model::practice::PracticeModel;
 use crate::model::yard::name;
+use crate::offline::Offline;
 use crate::outdoors::Outdoors;
 use crate::storage::Keeper;
 use crate::text::yard as text;
@@ -20,21 +25,58 @@ use farend_core::yard::edit::Whose;
 use farend_core::yard::list::List;
 use leptos::prelude::*;
 
-/// The page, with the state that its address holds.
+/// The page, as its host wants it.
 #[component]
 pub fn Page() -> impl IntoView {
-    let (yard, keeper) = Keeper::start();
-    let model = Model::new(yard, &browser::fragment());
+    let speech = Speech::start();
+    provide_context(speech);
+    let mut options = Options::of_page();
+    options.faults.extend(colours::take_over(&options.colours));
+    let origin = options.origin.clone();
+    let begin = Begin::of(options);
+    provide_context(begin);
+    height::tell(origin, move || begin.stands());
+    parts::load_all();
+    move || match begin.stage.get() {
+        Stage::Waiting => view! { <Later load=parts::far_yard /> }.into_any(),
+        Stage::Open(model, keeper) => view! { <Whole model=*model keeper=keeper /> }.into_any(),
+    }
+}
+
+/// All of the page, with the state that its address holds.
+#[component]
+fn Whole(model: Model, keeper: Keeper) -> impl IntoView {
+    let speech = Speech::of_page();
     provide_context(model);
     provide_context(keeper);
+    provide_context(Offline::follow());
     provide_context(Outdoors::start());
     provide_context(Once::<GridModel>::new());
-    let practice = Once::<PracticeModel>::new();
-    provide_context(practice);
-    let is_large = move || practice.get().is_some_and(PracticeModel::is_large);
-    parts::load_all();
+    provide_context(Once::<PracticeModel>::new());
+    Effect::new(move |before: Option<()>| {
+        speech.language.track();
+        if before.is_some() {
+            focus_choice();
+        }
+    });
+    // Nothing of what was chosen is lost when all words are said anew: it's all in what was provided.
+    let spoken = move || {
+        speech.language.track();
+        view! { <Parts /> }
+    };
     view! {
         <Later load=parts::following />
+        {spoken}
+    }
+}
+
+/// All parts of the page, in the language that is spoken.
+#[component]
+fn Parts() -> impl IntoView {
+    let model = Model::of_page();
+    let practice: Once<PracticeModel> = expect_context();
+    let is_large = move || practice.get().is_some_and(PracticeModel::is_large);
+    view! {
         <Later load=parts::drop_hint />
         <Later load=parts::take_home />
         <div class:covered=move || model.taking_home.get() || is_large()>
@@ -50,7 +92,14 @@ pub fn Page() -> impl IntoView {
                 View::Yard => view! { <Later load=parts::yard /> }.into_any(),
                 View::Practice => view! { <Later load=parts::practice /> }.into_any(),
             }}
+            <Later load=parts::for_host />
         </main>
+        <div class:covered=move || model.taking_home.get() || is_large()>
+            <Later load=parts::foot />
+        </div>
+        <div class="newer-place" class:covered=is_large>
+            <Later load=parts::newer />
+        </div>
     }
 }
 
@@ -59,7 +108,9 @@ pub fn Page() -> impl IntoView {
 fn Pair() -> impl IntoView {
     let model = Model::of_page();
     view! {
-        <Choices />
+        <Show when=move || model.shows(Part::Choices)>
+            <Choices />
+        </Show>
         <Nothing />
         <Show when=move || model.comparison.read().is_some()>
             <Compared />
@@ -92,28 +143,32 @@ fn Nothing() -> impl IntoView {
     view! {
         <Show when=move || model.comparison.read().is_none()>
             <section class="notice" data-testid="nothing">
-                <h2>{text::NOTHING_TO_COMPARE}</h2>
+                <h2>{text::nothing_to_compare()}</h2>
                 {told}
-                <button type="button" data-testid="to-editor" on:click=edit>
-                    {text::TO_EDITOR}
-                </button>
+                <Show when=move || model.shows(Part::Editor)>
+                    <button type="button" data-testid="to-editor" on:click=edit>
+                        {text::to_editor()}
+                    </button>
+                </Show>
             </section>
         </Show>
     }
 }
 
-/// All that is told of a machine and an implement that can be compared.
+/// All that is told of a machine and an implement that can be compared, as far as the host lets it.
 #[component]
 fn Compared() -> impl IntoView {
+    let model = Model::of_page();
+    let later = move |part, load| model.shows(part).then(|| view! { <Later load=load /> });
     view! {
         <Answer />
         <div class="columns">
-            <Bars />
-            <Later load=parts::what_if />
-            <Later load=parts::ledger />
+            {model.shows(Part::Routes).then(|| view! { <Bars /> })}
+            {later(Part::WhatIf, parts::what_if)}
+            {later(Part::Ledger, parts::ledger)}
         </div>
-        <Later load=parts::deciding />
-        <Later load=parts::deeper />
+        {later(Part::Deciding, parts::deciding)}
+        {later(Part::Deeper, parts::deeper)}
         <Cautions />
     }
 }

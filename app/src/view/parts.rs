@@ -1,12 +1,16 @@
 //! What the first view doesn't need. Built with the feature `split`, it is in files of its own, which
 //! load as soon as the first view stands.
 
+use super::begin::FarYard;
 use super::deciding::Deciding;
 use super::deeper::Deeper;
+use super::foot::Foot;
+use super::for_host::ForHost;
 use super::grid::GridView;
 use super::header::FileTools;
 use super::keeping::KeepingBox;
 use super::ledger::LedgerView;
+use super::newer::NewerBox;
 use super::notice::NoticeBox;
 use super::opening::DropHint;
 use super::practice::PracticeView;
@@ -64,11 +68,15 @@ parts! {
     deciding in details: Make = || Deciding().into_any();
     deeper in details: Make = || Deeper().into_any();
     drop_hint in details: Make = || DropHint().into_any();
+    far_yard in details: Make = || FarYard().into_any();
     file_tools in details: Make = || FileTools().into_any();
     following in details: Make = || super::following::Following().into_any();
+    foot in details: Make = || Foot().into_any();
+    for_host in details: Make = || ForHost().into_any();
     grid in yard: Make = || GridView().into_any();
     keeping in details: Make = || KeepingBox().into_any();
     ledger in details: Make = || LedgerView().into_any();
+    newer in details: Make = || NewerBox().into_any();
     notice in details: Make = || NoticeBox().into_any();
     practice in practice: Make = || PracticeView().into_any();
     save_tools in details: Make = || SaveTools().into_any();
@@ -112,9 +120,9 @@ pub fn Later(
         Some(Ok(make)) => make(),
         Some(Err(NotLoaded)) => view! {
             <p class="notice" role="alert">
-                {labels::NOT_LOADED}
+                {labels::not_loaded()}
                 <button type="button" on:click=move |_| fetch()>
-                    {labels::TRY_AGAIN}
+                    {labels::try_again()}
                 </button>
             </p>
         }

@@ -159,13 +159,13 @@ impl Chart {
                 self.engine,
                 96.0,
                 bold.ink(QUIET),
-                sentences::engine_end(self.shown(self.engine)),
+                sentences::engine_end(&self.shown(self.engine)),
             )}
             {label(
                 all.need.likely,
                 114.0,
                 bold.ink(NEED),
-                sentences::need_end(self.shown(all.need.likely)),
+                sentences::need_end(&self.shown(all.need.likely)),
             )}
         }
     }
@@ -207,10 +207,10 @@ impl Chart {
             self.scale * widths.map(|it| it.width).sum::<f64>()
         };
         let lost = [
-            (labels::IN_SHAFTS, Piece::LostInShafts),
-            (labels::IN_OIL, Piece::LostInOil),
-            (labels::LEFT_OVER, Piece::NotTakenUp),
-            (labels::BEFORE, Piece::AirAndDriving),
+            (labels::in_shafts(), Piece::LostInShafts),
+            (labels::in_oil(), Piece::LostInOil),
+            (labels::left_over(), Piece::NotTakenUp),
+            (labels::before(), Piece::AirAndDriving),
         ]
         .map(|(name, piece)| (name, power_of(piece)));
         let lost = sentences::losses_by_kind(&lost, self.units);
@@ -234,7 +234,7 @@ impl Chart {
             .map(|(line, place)| SMALL.draw(from, y + 14.0 + 16.0 * f64::from(place), &line));
         view! {
             {lines.collect_view()}
-            {Letters::new(15.0).bold().ink(QUIET).draw(FIGURES, y + 14.0, labels::NO_FIT)}
+            {Letters::new(15.0).bold().ink(QUIET).draw(FIGURES, y + 14.0, labels::no_fit())}
         }
     }
 }
@@ -257,11 +257,15 @@ fn key() -> impl IntoView {
         KEY.draw(from, y + 11.0, &KEY.fitted(name, most))
     };
     let pieces = [
-        (Piece::Arrives, labels::ARRIVES, place(0, 0.0)),
-        (Piece::NotTakenUp, labels::NOT_TAKEN_UP, place(0, 1.0)),
-        (Piece::LostInShafts, labels::LOST_IN_SHAFTS, place(1, 0.0)),
-        (Piece::AirAndDriving, labels::AIR_AND_DRIVING, place(1, 1.0)),
-        (Piece::LostInOil, labels::LOST_IN_OIL, place(2, 0.0)),
+        (Piece::Arrives, labels::arrives(), place(0, 0.0)),
+        (Piece::NotTakenUp, labels::not_taken_up(), place(0, 1.0)),
+        (Piece::LostInShafts, labels::lost_in_shafts(), place(1, 0.0)),
+        (
+            Piece::AirAndDriving,
+            labels::air_and_driving(),
+            place(1, 1.0),
+        ),
+        (Piece::LostInOil, labels::lost_in_oil(), place(2, 0.0)),
     ];
     let pieces = pieces.map(|(piece, text, corner)| {
         view! { {filled(piece, corner, [WIDTH, HEIGHT])} {name(corner, text)} }
@@ -273,9 +277,9 @@ fn key() -> impl IntoView {
     view! {
         {pieces.into_iter().collect_view()}
         {need(across, [y, y + HEIGHT])}
-        {name(need_at, labels::NEED)}
+        {name(need_at, labels::need())}
         {whisker([from + 2.0, from + WIDTH - 2.0], middle + HEIGHT / 2.0, 5.0)}
-        {name(spread_at, labels::SPREAD)}
+        {name(spread_at, labels::spread())}
     }
 }
 
@@ -285,7 +289,7 @@ fn foot(invented: bool) -> impl IntoView {
     let y = f64::from(height) - 16.0;
     let made_by = sentences::made_by(env!("CARGO_PKG_VERSION"), &number::today("medium"));
     view! {
-        {invented.then(|| Letters::new(13.0).bold().draw(left, y, labels::INVENTED_DATA))}
+        {invented.then(|| Letters::new(13.0).bold().draw(left, y, labels::invented_data()))}
         {Letters::new(12.5).ink(QUIET).anchor("end").draw(right, y, &made_by)}
     }
 }

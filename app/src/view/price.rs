@@ -37,7 +37,7 @@ pub fn price(
             value=value
             hint=Signal::derive(move || of_yard().map_or_else(String::new, number::plain))
             enter=enter
-            allowed=cost::PRICES
+            allowed=cost::prices()
         />
     }
 }

@@ -12,12 +12,23 @@ use web_sys::Blob;
 /// How many pixels of a PNG stand for one of the picture's units, each way.
 const SHARP: u32 = 2;
 
-/// Offers a file, or says why that isn't possible and what is.
-pub fn hand_over(model: Model, name: &str, content: Option<Blob>) {
+/// Offers a text as a file, or says why that isn't possible and what is.
+pub fn hand_over(model: Model, name: &str, text: Option<String>, kind: &str) {
+    let content = text.as_deref().and_then(|text| browser::blob(text, kind));
+    offer(model, name, content, text);
+}
+
+/// Offers a file, which may have a text. Whether a frame has kept it back isn't told to the page, so
+/// the text is offered beside it there.
+fn offer(model: Model, name: &str, content: Option<Blob>, text: Option<String>) {
     let saved = content.and_then(|content| browser::save(name, &content));
+    let from_frame = || {
+        let file = name.to_owned();
+        Notice::SavedFromFrame { file, text }
+    };
     let notice = match saved {
         None => Some(Notice::CantSave),
-        Some(()) => browser::is_framed().then_some(Notice::SavedFromFrame),
+        Some(()) => browser::is_framed().then(from_frame),
     };
     if notice.is_some() {
         model.notice.set(notice);
@@ -36,11 +47,11 @@ pub fn SaveTools() -> impl IntoView {
         }
     };
     view! {
-        {button("save-routes", labels::SAVE_ROUTES, save_routes)}
-        {button("save-ledger", labels::SAVE_LEDGER, save_ledger)}
-        {button("save-svg", labels::SAVE_SVG, save_svg)}
-        {button("save-png", labels::SAVE_PNG, save_png)}
-        {button("save-comparison", labels::SAVE_COMPARISON, save_comparison)}
+        {button("save-routes", labels::save_routes(), save_routes)}
+        {button("save-ledger", labels::save_ledger(), save_ledger)}
+        {button("save-svg", labels::save_svg(), save_svg)}
+        {button("save-png", labels::save_png(), save_png)}
+        {button("save-comparison", labels::save_comparison(), save_comparison)}
     }
 }
 
@@ -58,8 +69,7 @@ fn save_text(
     make: impl FnOnce(Saved<'_>) -> Option<String>,
 ) {
     let text = model.with_saved(make).flatten();
-    let content = text.and_then(|text| browser::blob(&text, kind));
-    hand_over(model, &file_name(model, ending), content);
+    hand_over(model, &file_name(model, ending), text, kind);
 }
 
 fn save_routes(model: Model) {
@@ -73,26 +83,22 @@ fn save_ledger(model: Model) {
         let route = model.state.with_untracked(|state| state.route);
         return model.notice.set(Some(Notice::NoLedger(route)));
     };
-    let text = table.to_csv();
-    let content = text.and_then(|text| browser::blob(&text, browser::CSV));
-    hand_over(model, &file_name(model, "-ledger.csv"), content);
+    let name = file_name(model, "-ledger.csv");
+    hand_over(model, &name, table.to_csv(), browser::CSV);
 }
 
 fn save_comparison(model: Model) {
     save_text(model, ".json", browser::JSON, |saved| saved.to_json().ok());
 }
 
-fn svg(model: Model) -> Option<Blob> {
-    browser::blob(&picture::file(model)?, browser::SVG)
-}
-
 fn save_svg(model: Model) {
-    hand_over(model, &file_name(model, ".svg"), svg(model));
+    let name = file_name(model, ".svg");
+    hand_over(model, &name, picture::file(model), browser::SVG);
 }
 
 fn save_png(model: Model) {
     let name = file_name(model, ".png");
-    let svg = svg(model);
+    let svg = picture::file(model).and_then(|text| browser::blob(&text, browser::SVG));
     spawn_local(async move {
         let size = picture::SIZE.map(|side| side * SHARP);
         let png = match &svg {
@@ -100,7 +106,7 @@ fn save_png(model: Model) {
             None => None,
         };
         match png {
-            Some(png) => hand_over(model, &name, Some(png)),
+            Some(png) => offer(model, &name, Some(png), None),
             None => model.notice.set(Some(Notice::CantDraw)),
         }
     });

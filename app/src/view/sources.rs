@@ -7,12 +7,6 @@ use leptos::prelude::*;
 /// Equations, sources and omissions.
 #[component]
 pub fn Sources() -> impl IntoView {
-    let list = |items: &'static [&'static str]| {
-        items
-            .iter()
-            .map(|text| view! { <li>{*text}</li> })
-            .collect_view()
-    };
     let figures = Source::ALL
         .iter()
         .filter(|source| **source != Source::Computed)
@@ -20,12 +14,17 @@ pub fn Sources() -> impl IntoView {
         .collect_view();
     view! {
         <div class="sources">
-            <h3>{labels::MODELS}</h3>
-            <ul>{list(cautions::MODELS)}</ul>
-            <h3>{labels::FIGURES}</h3>
+            <h3>{labels::models()}</h3>
+            <ul>{list(cautions::models())}</ul>
+            <h3>{labels::figures()}</h3>
             <ul>{figures}</ul>
-            <h3>{labels::NOT_MODELLED}</h3>
-            <ul>{list(cautions::NOT_MODELLED)}</ul>
+            <h3>{labels::not_modelled()}</h3>
+            <ul>{list(cautions::not_modelled())}</ul>
         </div>
     }
+}
+
+fn list(items: impl IntoIterator<Item = &'static str>) -> impl IntoView {
+    let lines = items.into_iter().map(|text| view! { <li>{text}</li> });
+    lines.collect_view()
 }

@@ -113,7 +113,7 @@ fn Section(
                 {tables_in::heading(&name)}
             </h2>
             <fieldset class="switch">
-                <legend>{tables_in::WHICH_LIST}</legend>
+                <legend>{tables_in::which_list()}</legend>
                 {List::ALL.iter().map(|list| list_choice(*list)).collect_view()}
             </fieldset>
             {move || doubt.read().as_ref().map(question)}
@@ -126,9 +126,9 @@ fn Section(
                 _ => ().into_any(),
             }}
             <fieldset class="switch">
-                <legend>{tables_in::WHICH_HOW}</legend>
-                {how_choice(How::Merge, "table-merge", tables_in::MERGE)}
-                {how_choice(How::Replace, "table-replace", tables_in::REPLACE)}
+                <legend>{tables_in::which_how()}</legend>
+                {how_choice(How::Merge, "table-merge", tables_in::merge())}
+                {how_choice(How::Replace, "table-replace", tables_in::replace())}
             </fieldset>
             <div class="tools">
                 <button
@@ -138,10 +138,10 @@ fn Section(
                     aria-describedby=WHY_NOT
                     on:click=take_over
                 >
-                    {tables_in::TAKE_OVER}
+                    {tables_in::take_over()}
                 </button>
                 <button type="button" data-testid="table-leave" on:click=leave>
-                    {tables_in::LEAVE}
+                    {tables_in::leave()}
                 </button>
             </div>
             <p id=WHY_NOT class="note" data-testid="table-why-not">
@@ -177,9 +177,9 @@ fn rows(taken: &TakenIn) -> impl IntoView + use<> {
             <table data-testid="table-rows">
                 <thead>
                     <tr>
-                        <th scope="col">{tables_in::ROW}</th>
-                        <th scope="col">{tables_in::ENTRY}</th>
-                        <th scope="col">{tables_in::BECOMES}</th>
+                        <th scope="col">{tables_in::row()}</th>
+                        <th scope="col">{tables_in::entry()}</th>
+                        <th scope="col">{tables_in::becomes()}</th>
                     </tr>
                 </thead>
                 <tbody>{lines}</tbody>
@@ -197,7 +197,7 @@ fn fault_list(faults: &[RowFault]) -> impl IntoView + use<> {
     let more = faults.len().saturating_sub(MOST_FAULTS);
     view! {
         <div class="notice" data-testid="table-faults">
-            <h3>{tables_in::FAULTS}</h3>
+            <h3>{tables_in::faults()}</h3>
             <ul>{lines}</ul>
             {(more > 0).then(|| view! { <p>{tables_in::more_faults(more)}</p> })}
         </div>

@@ -2,11 +2,11 @@
 
 use super::answer::reasons;
 use super::code::code;
+use super::elsewhere::CantPrint;
 use super::picture::Picture;
 use super::watch;
 use crate::model::Model;
-use crate::text::cautions::{LEAD, of_route};
-use crate::text::{advice, fit, labels, sentences, sheet};
+use crate::text::{advice, cautions, fit, labels, named, offline, sentences, sheet};
 use crate::{browser, number};
 use farend_core::chain::Ledger;
 use farend_core::fit::{Item, Judgement};
@@ -64,7 +64,7 @@ pub fn TakeHome() -> impl IntoView {
                         id=BACK
                         on:click=move |_| close()
                     >
-                        {sheet::BACK}
+                        {sheet::back()}
                     </button>
                     <Print />
                 </div>
@@ -83,9 +83,9 @@ fn Print() -> impl IntoView {
             data-testid="print"
             on:click=move |_| refused.set(!browser::print())
         >
-            {sheet::PRINT}
+            {sheet::print()}
         </button>
-        <p role="status">{move || refused.get().then_some(sheet::CANT_PRINT)}</p>
+        <CantPrint refused=refused told=sheet::cant_print() />
     }
 }
 
@@ -129,7 +129,7 @@ impl Sheet {
                     data-testid="sheet-picture"
                     tabindex="0"
                     role="region"
-                    aria-label=labels::ROUTES_HEADING
+                    aria-label=labels::routes_heading()
                 >
                     <Picture model=model core=true />
                 </div>
@@ -140,15 +140,15 @@ impl Sheet {
                 <div class="sheet-bottom">
                     {self.cautions()}
                     <div class="sheet-code">
-                        <p>{sheet::CODE}</p>
+                        <p>{sheet::code()}</p>
                         {code(browser::public_address(&link).as_deref())}
                     </div>
                 </div>
                 <footer>
                     <div>
                         {yard.note.clone().map(|note| view! { <p class="dealer-note">{note}</p> })}
-                        {yard.invented.then(|| view! { <p><b>{sheet::INVENTED}</b></p> })}
-                        <p>{sheet::FOOT} " " {labels::VERSION} " " {env!("CARGO_PKG_VERSION")}</p>
+                        {yard.invented.then(|| view! { <p><b>{sheet::invented()}</b></p> })}
+                        <p>{sheet::foot()} " " {offline::version(browser::build().as_deref())} "."</p>
                     </div>
                 </footer>
             </article>
@@ -171,7 +171,7 @@ impl Sheet {
             sheet::at_work(running.seat, matters.then_some(drives_over))
         });
         Some(view! {
-            <h2>{sheet::OUTCOME}</h2>
+            <h2>{sheet::outcome_heading()}</h2>
             <p>{sheet::need(all, self.units)}</p>
             <p>{outcome} " " {place}</p>
             {run.map(|run| ledger(&run.ledger, self.units))}
@@ -186,7 +186,7 @@ impl Sheet {
         let line = |item: &Item| {
             view! {
                 <li>
-                    <b>{fit::judgement(item.judgement)} ": " {fit::name(&item.check)} "."</b> " "
+                    <b>{named(fit::judgement(item.judgement), fit::name(&item.check))} "."</b> " "
                     {fit::finding(&item.check, self.units)} " "
                     {fit::remedy(item, self.units)}
                 </li>
@@ -199,10 +199,10 @@ impl Sheet {
             .map(|it| fit::question(&it.check))
             .collect();
         Some(view! {
-            <h2>{sheet::BUY}</h2>
+            <h2>{sheet::buy_heading()}</h2>
             <ul>{self.buying(model)}</ul>
-            <h2>{sheet::FIT}</h2>
-            {told.is_empty().then_some(sheet::FITS)}
+            <h2>{sheet::fit_heading()}</h2>
+            {told.is_empty().then_some(sheet::fits())}
             <ul>
                 {told.iter().take(MOST_ITEMS).map(line).collect_view()}
                 {rest(told.len(), MOST_ITEMS)}
@@ -211,7 +211,7 @@ impl Sheet {
                 .then(|| {
                     let lines = asked.iter().take(MOST_QUESTIONS);
                     view! {
-                        <h2>{sheet::ASK}</h2>
+                        <h2>{sheet::ask_heading()}</h2>
                         <ul>
                             {lines.map(|it| view! { <li>{*it}</li> }).collect_view()}
                             {rest(asked.len(), MOST_QUESTIONS)}
@@ -241,11 +241,11 @@ impl Sheet {
     }
 
     fn cautions(&self) -> impl IntoView + use<> {
-        let cautions = of_route(self.route);
+        let cautions = cautions::of_route(self.route);
         view! {
             <div class="sheet-cautions">
-                <h2>{labels::CAUTIONS_HEADING}</h2>
-                <p>{LEAD}</p>
+                <h2>{labels::cautions_heading()}</h2>
+                <p>{cautions::lead()}</p>
                 <ul>{cautions.map(|it| view! { <li>{it.text}</li> }).collect_view()}</ul>
             </div>
         }
@@ -274,13 +274,13 @@ fn ledger(ledger: &Ledger, units: UnitSystem) -> impl IntoView + use<> {
         })
         .collect();
     view! {
-        <h2>{sheet::LEDGER}</h2>
+        <h2>{sheet::ledger_heading()}</h2>
         <table>
             <thead>
                 <tr>
                     <td></td>
-                    <th scope="col">{sheet::LOST}</th>
-                    <th scope="col">{sheet::PASSED_ON}</th>
+                    <th scope="col">{sheet::lost()}</th>
+                    <th scope="col">{sheet::passed_on()}</th>
                 </tr>
             </thead>
             <tbody>{rows}</tbody>

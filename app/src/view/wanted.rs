@@ -43,11 +43,11 @@ pub fn WhatItTakes() -> impl IntoView {
     };
     view! {
         <fieldset class="switch" data-testid="wished">
-            <legend>{text::WISHED}</legend>
+            <legend>{text::wished()}</legend>
             {Wish::ALL.into_iter().map(choice).collect_view()}
         </fieldset>
         <div class="cards">{cards}</div>
-        <p class="fine">{text::NOTE}</p>
+        <p class="fine">{text::note()}</p>
     }
 }
 
@@ -61,7 +61,7 @@ fn card(
     let run = all.and_then(|all| all.route(answer.route)?.run());
     let already = run.is_some_and(|run| run.verdict.likely >= wish.standing());
     let body = if already {
-        view! { <p>{text::ALREADY}</p> }.into_any()
+        view! { <p>{text::already()}</p> }.into_any()
     } else {
         to_change(model, answer, units).into_any()
     };
@@ -76,7 +76,7 @@ fn card(
 fn to_change(model: Model, answer: &Wanted, units: UnitSystem) -> impl IntoView + use<> {
     let speed = answer
         .engine_speed
-        .map(|speed| text::speed(number::shown(Quantity::Speed(speed), units)));
+        .map(|speed| text::engine_speed(&number::shown(Quantity::Speed(speed), units)));
     let turned = match speed {
         Some(_) => None,
         None => answer.turned.as_ref().map(|it| text::turned(it, units)),
@@ -102,7 +102,7 @@ fn to_change(model: Model, answer: &Wanted, units: UnitSystem) -> impl IntoView 
                             model.take_over(settings);
                         }
                     >
-                        {text::APPLY}
+                        {text::apply()}
                     </button>
                 }
             })}

@@ -46,7 +46,7 @@ pub fn WhatIf() -> impl IntoView {
     };
     view! {
         <section class="what-if">
-            <h2>{labels::WHAT_IF}</h2>
+            <h2>{labels::what_if()}</h2>
             <EngineSet />
             <CircuitChoice />
             <GearChoice />
@@ -54,13 +54,13 @@ pub fn WhatIf() -> impl IntoView {
             <Curve controls=all />
             <Show when=move || !of_work.read().is_empty()>
                 <details class="more" data-testid="driving">
-                    <summary>{labels::DRIVING_AND_MATERIAL}</summary>
+                    <summary>{labels::driving_and_material()}</summary>
                     <GroundChoice />
                     {rows(of_work)}
                 </details>
             </Show>
             <details class="more" data-testid="site">
-                <summary>{labels::SITE_AND_OIL}</summary>
+                <summary>{labels::site_and_oil()}</summary>
                 <OilChoice />
                 {rows(of_site)}
             </details>
@@ -99,7 +99,7 @@ fn GearChoice() -> impl IntoView {
         ptos.get().map(|(standard, economical)| {
             view! {
                 <fieldset class="switch">
-                    <legend>{labels::REAR_PTO}</legend>
+                    <legend>{labels::rear_pto()}</legend>
                     {choice(false, &standard)}
                     {choice(true, &economical)}
                 </fieldset>
@@ -127,7 +127,7 @@ fn GroundChoice() -> impl IntoView {
     };
     view! {
         <fieldset class="switch">
-            <legend>{labels::GROUND}</legend>
+            <legend>{labels::ground_heading()}</legend>
             {Ground::ALL.iter().copied().map(choice).collect_view()}
         </fieldset>
     }
@@ -148,10 +148,10 @@ fn OilChoice() -> impl IntoView {
     let is = move |grade: Option<Grade>| model.settings.get().grade == grade;
     view! {
         <label class="choice" data-testid="oil-grade">
-            <span>{labels::OIL_GRADE}</span>
+            <span>{labels::oil_grade()}</span>
             <select on:change=choose>
                 <option value="" prop:selected=move || is(None)>
-                    {labels::AS_IN_THE_YARD}
+                    {labels::as_in_the_yard()}
                 </option>
                 {Grade::ALL
                     .iter()
@@ -187,9 +187,9 @@ fn EngineSet() -> impl IntoView {
         let power = |power| number::power(power, model.units.get());
         Some(view! {
             <p class="own" data-testid="engine-set">
-                {labels::ENGINE_SET} " " {power(set)} ". "
+                {labels::engine_set()} " " {power(set)} ". "
                 <button type="button" on:click=back>
-                    {labels::BACK_TO_OWN} " " {power(own)}
+                    {labels::back_to_own()} " " {power(own)}
                 </button>
             </p>
         })
@@ -228,7 +228,7 @@ fn CircuitChoice() -> impl IntoView {
         outlets.get().map(|outlets| {
             view! {
                 <fieldset class="switch">
-                    <legend>{labels::CIRCUIT}</legend>
+                    <legend>{labels::circuit()}</legend>
                     {outlets.into_iter().map(choice).collect_view()}
                 </fieldset>
             }

@@ -20,7 +20,7 @@ pub fn Work() -> impl IntoView {
     view! {
         <Show
             when=move || measures.read().is_some()
-            fallback=|| view! { <p>{labels::NO_WORK}</p> }
+            fallback=|| view! { <p>{labels::no_work()}</p> }
         >
             <JobEntry job=job measures=measures />
             {move || {
@@ -43,8 +43,8 @@ fn JobEntry(job: Memo<Option<Amount>>, measures: Memo<Option<Vec<Measure>>>) -> 
     let model = Model::of_page();
     let refused = RwSignal::new(None::<String>);
     let shown = move || {
-        let (number, unit) = Quantity::Amount(job.get()?).shown_in(model.units.get());
-        Some((number, unit))
+        let (amount, units) = (Quantity::Amount(job.get()?), model.units.get());
+        Some((amount.shown_in(units).0, number::unit(amount, units)))
     };
     let type_in = move |event| {
         let text = event_target_value(&event);
@@ -70,7 +70,7 @@ fn JobEntry(job: Memo<Option<Amount>>, measures: Memo<Option<Vec<Measure>>>) -> 
     view! {
         <div class="job">
             <label class="control-name">
-                <span>{labels::JOB}</span>
+                <span>{labels::job()}</span>
                 <input
                     type="text"
                     inputmode="decimal"
@@ -89,7 +89,7 @@ fn JobEntry(job: Memo<Option<Amount>>, measures: Memo<Option<Vec<Measure>>>) -> 
                 <span class="unit">{move || shown().map(|(_, unit)| unit)}</span>
             </label>
             <label class="choice">
-                <span>{labels::JOB_BY}</span>
+                <span>{labels::job_by()}</span>
                 <select data-testid="job-measure" on:change=choose>
                     {move || {
                         measures
@@ -111,7 +111,7 @@ fn JobEntry(job: Memo<Option<Amount>>, measures: Memo<Option<Vec<Measure>>>) -> 
                 </select>
             </label>
             <p id="job-complaint" class="complaint" role="alert">
-                {move || refused.get().map(|_| sentences::JOB_REFUSED)}
+                {move || refused.get().map(|_| sentences::job_refused())}
             </p>
         </div>
     }
@@ -124,23 +124,23 @@ fn table(rows: &[(RouteId, Progress)], units: UnitSystem) -> impl IntoView + use
         .map(|(route, progress)| row(*route, progress, throws, units))
         .collect_view();
     view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=labels::WORK>
+        <div class="scroll" tabindex="0" role="region" aria-label=labels::work()>
             <table data-testid="work-table">
                 <thead>
                     <tr>
-                        <th scope="col">{labels::ROUTE}</th>
-                        <th scope="col">{labels::TIME}</th>
-                        <th scope="col">{labels::MOST_WORK}</th>
-                        <th scope="col">{labels::GROUND_SPEED}</th>
-                        <th scope="col">{labels::HELD_BY}</th>
-                        <th scope="col">{labels::TIPS}</th>
-                        {throws.then(|| view! { <th scope="col">{labels::THROWS}</th> })}
+                        <th scope="col">{labels::route_heading()}</th>
+                        <th scope="col">{labels::time()}</th>
+                        <th scope="col">{labels::most_work()}</th>
+                        <th scope="col">{labels::ground_speed()}</th>
+                        <th scope="col">{labels::held_by()}</th>
+                        <th scope="col">{labels::tips()}</th>
+                        {throws.then(|| view! { <th scope="col">{labels::throws()}</th> })}
                     </tr>
                 </thead>
                 <tbody>{rows}</tbody>
             </table>
         </div>
-        <p class="quiet">{sentences::WORK_NOTE}</p>
+        <p class="quiet">{sentences::work_note()}</p>
     }
 }
 
@@ -169,7 +169,7 @@ fn row(
             <td>
                 {progress
                     .too_slow
-                    .then(|| view! { <span class="quiet">{labels::TOO_SLOW}</span> })}
+                    .then(|| view! { <span class="quiet">{labels::too_slow()}</span> })}
                 {match time {
                     Some((likely, range)) => {
                         view! {
@@ -178,7 +178,7 @@ fn row(
                         }
                             .into_any()
                     }
-                    None => labels::NEVER_DONE.into_any(),
+                    None => labels::never_done().into_any(),
                 }}
             </td>
             <td>

@@ -14,9 +14,7 @@ use leptos::prelude::*;
 pub fn YardTables() -> impl IntoView {
     let model = Model::of_page();
     let save = move |name: String, table: Table| {
-        let text = table.to_csv();
-        let content = text.and_then(|text| browser::blob(&text, browser::CSV));
-        hand_over(model, &name, content);
+        hand_over(model, &name, table.to_csv(), browser::CSV);
     };
     let buttons = move |list: List| {
         let whole = move |_| {
@@ -35,7 +33,7 @@ pub fn YardTables() -> impl IntoView {
     };
     view! {
         <div class="yard-tables">
-            <p>{tables_in::TABLES}</p>
+            <p>{tables_in::tables()}</p>
             {List::ALL.iter().map(|list| buttons(*list)).collect_view()}
         </div>
     }

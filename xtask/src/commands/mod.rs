@@ -4,14 +4,15 @@ mod licences;
 mod lint;
 mod tests;
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use anyhow::Result;
 
+use crate::e2e::Network;
 use crate::host::Host;
 use crate::server::Server;
 use crate::steps::Steps;
-use crate::{bench as times, e2e, page, reference as figures, setup};
+use crate::{bench as times, e2e, finish, page, reference as figures, setup};
 
 /// How much `test` runs.
 #[derive(Clone, Copy, PartialEq)]
@@ -29,13 +30,24 @@ flows in Chromium against the release page, size";
 
 pub fn run(host: &Host, port: u16) -> Result<()> {
     let dist = timed(|steps| build_page(host, steps))?;
-    let server = Server::bind(port, &dist)?;
-    println!("\nFarend is served at {}  (Ctrl-C ends it)", server.url()?);
+    let headers = finish::everywhere(&dist)?;
+    let server = Server::bind(port, &dist, &headers)?.with_example(&host.example());
+    let url = server.url()?;
+    println!("\nFarend is served at {url}  (Ctrl-C ends it)");
+    println!("A dealer's page with it in a frame: {url}example-dealer/");
     server.serve()
 }
 
 pub fn build(host: &Host) -> Result<()> {
-    timed(|steps| build_page(host, steps)).map(drop)
+    timed(|steps| {
+        let dist = build_page(host, steps)?;
+        steps.run("packed files", || finish::pack(&dist))
+    })
+}
+
+/// For trying how the page goes over to a next version, by hand too.
+pub fn next(host: &Host, folder: &Path) -> Result<()> {
+    finish::successor(&host.root, &host.dist(), folder)
 }
 
 pub fn shots(host: &Host) -> Result<()> {
@@ -114,9 +126,12 @@ pub fn test(host: &Host, extent: Extent) -> Result<()> {
         })?;
         steps.run("release page", || page::build(host, wasm))?;
         steps.run("flows in Chromium against the release page", || {
-            e2e::flows(host, &browser)
+            e2e::flows(host, &browser, Network::There)
         })?;
         if extent == Extent::Full {
+            steps.run("flows in Chromium with the network cut", || {
+                e2e::flows(host, &browser, Network::Cut)
+            })?;
             let program = setup::spreadsheet(host, steps)?;
             steps.run("saved tables in LibreOffice", || {
                 e2e::spreadsheet(host, &browser, &program)

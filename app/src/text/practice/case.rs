@@ -1,6 +1,7 @@
 //! What a case asks, in words.
 
 use crate::number;
+use crate::text::say::practice::case as say;
 use crate::text::{capital, claims, labels, sentences};
 use farend_core::claims::Check;
 use farend_core::implement::Implement;
@@ -31,43 +32,34 @@ pub fn route_and_kit(question: &Question) -> Option<(RouteId, &str)> {
 
 /// Machine and implement, as people say it.
 pub fn pair(scene: &Scene) -> String {
-    format!(
-        "{} with {}",
-        sentences::short(&scene.machine.name),
-        sentences::short(&scene.implement.name)
-    )
+    say::Pair {
+        machine: sentences::short(&scene.machine.name),
+        implement: sentences::short(&scene.implement.name),
+    }
+    .said()
 }
 
 /// The question.
 pub fn question(case: &Case) -> String {
     match &case.question {
-        Question::Route { .. } => "Which route brings most power to the rotor? Put them in order, \
-            and set apart what can't be hooked up."
-            .to_owned(),
-        Question::Amount { route, .. } => format!(
-            "How much power arrives at the rotor by {}?",
-            labels::the_route(*route)
-        ),
-        Question::Limit { route, .. } => {
-            format!("What holds {} where it is?", labels::the_route(*route))
+        Question::Route { .. } => say::question_route().to_owned(),
+        Question::Amount { route, .. } => say::question_amount(labels::the_route(*route)),
+        Question::Limit { route, .. } => say::question_limit(labels::the_route(*route)),
+        Question::Sheet { .. } => say::question_sheet().to_owned(),
+        Question::Fit { route, .. } => say::question_fit(labels::the_route(*route)),
+        Question::Wanted { route, wish, .. } => say::QuestionWanted {
+            route: labels::the_route(*route),
+            standing: labels::standing(wish.standing()),
+            meaning: labels::at_work(wish.standing()),
         }
-        Question::Sheet { .. } => "Can this sheet be right, and if not, what is wrong?".to_owned(),
-        Question::Fit { route, .. } => {
-            format!("Can it be hooked up by {}?", labels::the_route(*route))
-        }
-        Question::Wanted { route, wish, .. } => format!(
-            "Which of these alone brings {} to {} ({})?",
-            labels::the_route(*route),
-            labels::standing(wish.standing()),
-            labels::at_work(wish.standing())
-        ),
+        .said(),
     }
 }
 
 /// What a group is asked where it can't put things in order by a show of hands.
 pub fn question_to_group(case: &Case) -> String {
     match &case.question {
-        Question::Route { .. } => "Which route brings most power to the rotor?".to_owned(),
+        Question::Route { .. } => say::question_route_group().to_owned(),
         _ => question(case),
     }
 }
@@ -96,11 +88,11 @@ pub fn choices(case: &Case, units: UnitSystem) -> Vec<String> {
 /// What is wrong with a sheet.
 pub fn flaw(flaw: Option<Check>) -> &'static str {
     match flaw {
-        None => "Nothing: it can be so",
-        Some(Check::HydraulicPower) => "Hydraulic power isn't its flow times its pressure",
-        Some(Check::EnginePower) => "The engine can't turn a pump for that",
-        Some(Check::Steering) => "Steering's flow is counted in",
-        Some(Check::PtoPower) => "The PTO can't give that of such an engine",
+        None => say::flaw_none(),
+        Some(Check::HydraulicPower) => say::flaw_hydraulic_power(),
+        Some(Check::EnginePower) => say::flaw_engine_power(),
+        Some(Check::Steering) => say::flaw_steering(),
+        Some(Check::PtoPower) => say::flaw_pto_power(),
         Some(other) => claims::check(other),
     }
 }
@@ -108,9 +100,9 @@ pub fn flaw(flaw: Option<Check>) -> &'static str {
 /// Whether it can be hooked up.
 pub fn fits(fits: Fits) -> &'static str {
     match fits {
-        Fits::Fits => "It can",
-        Fits::AskFirst => "Something must be asked first",
-        Fits::Cant => "It can't",
+        Fits::Fits => say::fits(),
+        Fits::AskFirst => say::fits_ask_first(),
+        Fits::Cant => say::fits_cant(),
     }
 }
 
@@ -118,9 +110,9 @@ pub fn fits(fits: Fits) -> &'static str {
 pub fn change(change: Change, units: UnitSystem) -> String {
     let shown = |quantity| number::shown(quantity, units);
     match change {
-        Change::Flow(flow) => format!("Flow {}", shown(Quantity::Flow(flow))),
-        Change::Relief(pressure) => format!("Relief {}", shown(Quantity::Pressure(pressure))),
-        Change::EngineSpeed(speed) => format!("Engine at {}", shown(Quantity::Speed(speed))),
-        Change::Hoses(bore) => format!("Hoses of {} bore", shown(Quantity::Bore(bore))),
+        Change::Flow(flow) => say::change_flow(&shown(Quantity::Flow(flow))),
+        Change::Relief(pressure) => say::change_relief(&shown(Quantity::Pressure(pressure))),
+        Change::EngineSpeed(speed) => say::change_engine_speed(&shown(Quantity::Speed(speed))),
+        Change::Hoses(bore) => say::change_hoses(&shown(Quantity::Bore(bore))),
     }
 }

@@ -2,8 +2,9 @@
 
 use super::case::{Scene, route_and_kit};
 use crate::number;
-use crate::text::{claims, fit, labels};
-use farend_core::claims::{Sheet, SheetFigure};
+use crate::text::say::practice::given as say;
+use crate::text::{claims, fit, labels, sentences};
+use farend_core::claims::{Rating, Sheet, SheetFigure};
 use farend_core::implement::Place;
 use farend_core::machine::{Circuit, Pto, SteeringShare};
 use farend_core::physics::line::Pipe;
@@ -17,8 +18,7 @@ use farend_core::work::need_for;
 pub type Fact = (&'static str, String);
 
 /// How to read what isn't there.
-pub const NOT_KNOWN: &str = "What isn't said isn't known.";
-pub(super) const NONE: &str = "none";
+pub use crate::text::say::practice::given::not_known_unless_said;
 
 /// What is known of a case.
 pub fn facts(scene: &Scene, case: &Case, units: UnitSystem) -> Vec<Fact> {
@@ -46,32 +46,27 @@ impl Given<'_> {
     fn engine(&self) -> Fact {
         let engine = &self.scene.machine.engine;
         let at = self.case.settings.engine_speed_for(&self.scene.machine);
-        let what = format!(
-            "{} net at {}; runs at {}",
-            number::power(engine.net.likely, self.units),
-            self.shown(Quantity::Speed(engine.rated)),
-            self.shown(Quantity::Speed(at))
-        );
-        ("Engine", what)
-    }
-
-    fn pto(&self, pto: &Pto) -> String {
-        format!(
-            "{} with the engine at {}",
-            self.shown(Quantity::Speed(pto.rated)),
-            self.shown(Quantity::Speed(pto.engine_speed))
-        )
+        let what = say::EngineRuns {
+            power: &number::power(engine.net.likely, self.units),
+            rated: &self.shown(Quantity::Speed(engine.rated)),
+            speed: &self.shown(Quantity::Speed(at)),
+        };
+        (labels::engine(), what.said())
     }
 
     fn ptos(&self) -> Vec<Fact> {
         let machine = &self.scene.machine;
         let told = |pto: Option<&Pto>| match pto {
-            None => NONE.to_owned(),
-            Some(pto) => format!("{}, turns {}", self.pto(pto), fit::turns(pto.end.turns)),
+            None => none(),
+            Some(pto) => say::PtoTurns {
+                gear: &sentences::pto_gear(pto, self.units),
+                direction: fit::turns(pto.end.turns),
+            }
+            .said(),
         };
         vec![
-            (labels::REAR_PTO, told(machine.rear_pto.as_ref())),
-            ("Mid PTO", told(machine.mid_pto.as_ref())),
+            (labels::rear_pto(), told(machine.rear_pto.as_ref())),
+            (say::mid_pto(), told(machine.mid_pto.as_ref())),
         ]
     }
 
@@ -79,80 +74,83 @@ impl Given<'_> {
     fn circuit(&self, circuit: &Circuit) -> Vec<Fact> {
         let flow = |flow| self.shown(Quantity::Flow(flow));
         let steering = match circuit.steering {
-            SteeringShare::SeparatePump => "a pump of its own, not in that flow".to_owned(),
-            SteeringShare::LoadSensingPriority => "takes its share only while steering".to_owned(),
-            SteeringShare::FixedPriority(share) => {
-                format!("takes {} of that, always", flow(share.likely))
-            }
-            SteeringShare::Summed(share) => {
-                format!(
-                    "its {} are counted in, and never reach it",
-                    flow(share.likely)
-                )
-            }
+            SteeringShare::SeparatePump => say::steering_separate_pump().to_owned(),
+            SteeringShare::LoadSensingPriority => say::steering_load_sensing().to_owned(),
+            SteeringShare::FixedPriority(share) => say::steering_fixed(&flow(share.likely)),
+            SteeringShare::Summed(share) => say::steering_summed(&flow(share.likely)),
         };
-        let oil = format!(
-            "{} at {}, relief {}",
-            flow(circuit.flow.likely),
-            self.shown(Quantity::Speed(circuit.engine_speed)),
-            self.shown(Quantity::Pressure(circuit.relief.likely))
-        );
-        vec![("Machine's oil", oil), ("Steering", steering)]
+        let oil = say::MachineOilFacts {
+            flow: &flow(circuit.flow.likely),
+            speed: &self.shown(Quantity::Speed(circuit.engine_speed)),
+            relief: &self.shown(Quantity::Pressure(circuit.relief.likely)),
+        };
+        vec![
+            (say::machine_oil(), oil.said()),
+            (say::steering(), steering),
+        ]
     }
 
     pub(super) fn own_circuit(&self) -> Vec<Fact> {
         let circuit = self.case.settings.own_circuit(&self.scene.machine);
         match circuit {
             Some(circuit) => self.circuit(circuit),
-            None => vec![("Machine's oil", NONE.to_owned())],
+            None => vec![(say::machine_oil(), none())],
         }
     }
 
     fn rotor(&self) -> Fact {
         let rotor = &self.scene.implement.rotor;
-        let what = format!(
-            "built for {}, works from {} on",
-            self.shown(Quantity::Speed(rotor.rated)),
-            self.shown(Quantity::Speed(rotor.lowest))
-        );
-        (labels::ROTOR, what)
+        let what = say::RotorFacts {
+            rated: &self.shown(Quantity::Speed(rotor.rated)),
+            lowest: &self.shown(Quantity::Speed(rotor.lowest)),
+        };
+        (labels::rotor(), what.said())
     }
 
     fn need(&self) -> Fact {
         let need = need_for(&self.scene.implement, &self.case.settings);
-        ("The job needs", number::power(need.likely, self.units))
+        (say::need(), number::power(need.likely, self.units))
     }
 
     pub(super) fn motor(&self) -> Option<Fact> {
         let motor = self.scene.implement.motor.as_ref()?;
-        let mut what = format!(
-            "{}, up to {} and {}",
-            self.shown(Quantity::Displacement(motor.displacement)),
-            self.shown(Quantity::Flow(motor.highest_flow)),
-            self.shown(Quantity::Pressure(motor.highest_pressure))
-        );
-        if motor.ratio != 1.0 {
-            let ratio = number::fixed(motor.ratio, 2);
-            what.push_str(&format!(", 1 to {ratio} to the rotor"));
-        }
-        Some(("Motor", what))
+        let displacement = &self.shown(Quantity::Displacement(motor.displacement));
+        let flow = &self.shown(Quantity::Flow(motor.highest_flow));
+        let pressure = &self.shown(Quantity::Pressure(motor.highest_pressure));
+        let what = if motor.ratio == 1.0 {
+            say::MotorFacts {
+                displacement,
+                flow,
+                pressure,
+            }
+            .said()
+        } else {
+            say::MotorGeared {
+                displacement,
+                flow,
+                pressure,
+                ratio: &number::fixed(motor.ratio, 2),
+            }
+            .said()
+        };
+        Some((say::motor(), what))
     }
 
     fn shafts(&self) -> Vec<Fact> {
         let shafts = self.scene.implement.shafts.iter();
         shafts
             .map(|shaft| {
-                let mut what = format!(
-                    "{}, must turn {}",
-                    self.shown(Quantity::Speed(shaft.speed)),
-                    fit::turns(shaft.end.turns)
-                );
-                if let Some(rating) = shaft.rating {
-                    what.push_str(&format!(
-                        ", may take {}",
-                        number::power(rating.likely, self.units)
-                    ));
-                }
+                let speed = &self.shown(Quantity::Speed(shaft.speed));
+                let direction = fit::turns(shaft.end.turns);
+                let what = match shaft.rating {
+                    None => say::Shaft { speed, direction }.said(),
+                    Some(rating) => say::ShaftRated {
+                        speed,
+                        direction,
+                        power: &number::power(rating.likely, self.units),
+                    }
+                    .said(),
+                };
                 (place(shaft.place), what)
             })
             .collect()
@@ -162,31 +160,34 @@ impl Given<'_> {
         let Some(kit) = &self.scene.kit else {
             return Vec::new();
         };
-        let mut facts = vec![("Kit", kit.name.clone())];
+        let mut facts = vec![(say::kit(), kit.name.clone())];
         let ratio: f64 = kit.drive.iter().map(|gear| gear.ratio).product();
         if (ratio - 1.0).abs() > 1e-9 {
-            facts.push(("Kit's box", format!("1 to {}", number::fixed(ratio, 2))));
+            let what = say::kit_box_facts(&number::fixed(ratio, 2));
+            facts.push((say::kit_box(), what));
         }
         if let Some(pump) = &kit.pump {
             let relief = self.case.settings.pack.relief.unwrap_or(pump.relief.likely);
-            let what = format!(
-                "{} each turn, relief {}",
-                self.shown(Quantity::Displacement(pump.displacement)),
-                self.shown(Quantity::Pressure(relief))
-            );
-            facts.push(("Kit's pump", what));
+            let what = say::KitPumpFacts {
+                displacement: &self.shown(Quantity::Displacement(pump.displacement)),
+                relief: &self.shown(Quantity::Pressure(relief)),
+            };
+            facts.push((say::kit_pump(), what.said()));
         }
         if let Some(hoses) = &kit.hoses {
             let hose = |pipe: &Pipe| {
-                let length = self.shown(Quantity::Length(pipe.length));
-                format!("{length} of {}", self.shown(Quantity::Bore(pipe.bore)))
+                let hose = say::Hose {
+                    length: &self.shown(Quantity::Length(pipe.length)),
+                    bore: &self.shown(Quantity::Bore(pipe.bore)),
+                };
+                hose.said()
             };
-            let (there, back) = (hose(&hoses.supply), hose(&hoses.back));
+            let (there, back) = (&hose(&hoses.supply), &hose(&hoses.back));
             let what = match there == back {
-                true => format!("{there} each way"),
-                false => format!("{there} there, {back} back"),
+                true => say::hoses_each_way(there),
+                false => say::HosesThereAndBack { there, back }.said(),
             };
-            facts.push(("Hoses", what));
+            facts.push((say::hoses(), what));
         }
         facts
     }
@@ -199,9 +200,9 @@ impl Given<'_> {
         let shafts = self.shafts();
         facts.extend(places.map(|name| {
             let found = shafts.iter().find(|(of, _)| *of == name);
-            found.cloned().unwrap_or((name, NONE.to_owned()))
+            found.cloned().unwrap_or_else(|| (name, none()))
         }));
-        facts.push(self.motor().unwrap_or(("Motor", NONE.to_owned())));
+        facts.push(self.motor().unwrap_or_else(|| (say::motor(), none())));
         facts.push(self.rotor());
         facts.extend(self.carrying());
         facts
@@ -220,7 +221,7 @@ impl Given<'_> {
         ];
         for (part, pto) in ptos {
             if let Some(pto) = pto.filter(|_| parts.contains(&part)) {
-                facts.push(("PTO", self.pto(pto)));
+                facts.push((say::pto(), sentences::pto_gear(pto, self.units)));
             }
         }
         if route.needs_oil() && !route.has_pto() {
@@ -244,9 +245,9 @@ impl Given<'_> {
 
     fn of_sheet(&self, sheet: &Sheet) -> Vec<Fact> {
         let power = |power| number::power(power, self.units);
-        let rating = sheet.rating.map(|it| claims::rating(it).to_lowercase());
-        let engine = sheet.engine.map(|it| match &rating {
-            Some(rating) => format!("{} {rating}", power(it)),
+        let engine = sheet.engine.map(|it| match sheet.rating {
+            Some(Rating::Net) => say::engine_net(&power(it)),
+            Some(Rating::Gross) => say::engine_gross(&power(it)),
             None => power(it),
         });
         let said = [
@@ -270,18 +271,23 @@ impl Given<'_> {
             (SheetFigure::Engine, engine),
             (SheetFigure::Pto, sheet.pto.map(power)),
         ];
-        let said = said.into_iter().filter_map(|(name, what)| {
-            Some((claims::figure(name), format!("sheet says {}", what?)))
-        });
+        let said = said
+            .into_iter()
+            .filter_map(|(name, what)| Some((claims::figure(name), say::sheet_says(&what?))));
         said.chain(core::iter::once(self.engine()))
             .chain(self.own_circuit())
             .collect()
     }
 }
 
+/// In place of what isn't there.
+pub(super) fn none() -> String {
+    say::none().to_owned()
+}
+
 pub(super) fn place(place: Place) -> &'static str {
     match place {
-        Place::Rear => "Input for the rear",
-        Place::Front => "Input for the front",
+        Place::Rear => say::input_rear(),
+        Place::Front => say::input_front(),
     }
 }

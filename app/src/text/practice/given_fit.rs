@@ -1,7 +1,11 @@
 //! What a learner is given to see whether something can be hooked up.
 
-use super::given::{Fact, Given, NONE, place};
+use super::given::{Fact, Given, none, place};
+use super::{not_known, yes_or_no};
 use crate::text::fit;
+use crate::text::say::common;
+use crate::text::say::practice::given;
+use crate::text::say::practice::given_fit as say;
 use farend_core::kit::Kit;
 use farend_core::route::RouteId;
 use farend_core::route::part::Part;
@@ -18,28 +22,22 @@ impl Given<'_> {
             false => machine.rear_pto(self.case.settings.economy),
         };
         if route.has_pto() {
-            let what = pto.map_or_else(
-                || NONE.to_owned(),
-                |pto| {
-                    format!(
-                        "{}, {}, turns {}",
-                        self.shown(Quantity::Speed(pto.rated)),
-                        fit::shaft_type(pto.end.shaft),
-                        fit::turns(pto.end.turns)
-                    )
-                },
-            );
-            facts.push(("PTO", what));
+            let what = pto.map_or_else(none, |pto| {
+                let end = say::PtoEnd {
+                    speed: &self.shown(Quantity::Speed(pto.rated)),
+                    shaft: &fit::shaft_type(pto.end.shaft),
+                    direction: fit::turns(pto.end.turns),
+                };
+                end.said()
+            });
+            facts.push((given::pto(), what));
             let kit = self.scene.kit.as_ref();
             facts.extend(kit.map(|kit| kit_shaft(kit, route)));
         }
         if route.needs_oil() {
             facts.extend(self.own_circuit().into_iter().filter(|_| !route.has_pto()));
-            facts.push((
-                "Motor",
-                self.motor()
-                    .map_or_else(|| NONE.to_owned(), |(_, what)| what),
-            ));
+            let motor = self.motor();
+            facts.push(motor.unwrap_or_else(|| (given::motor(), none())));
             facts.extend(self.oil_ends(route));
         } else {
             facts.extend(self.inputs());
@@ -52,20 +50,19 @@ impl Given<'_> {
     pub(super) fn carrying(&self) -> Vec<Fact> {
         let (machine, implement) = (&self.scene.machine, &self.scene.implement);
         let hitch = machine.hitch.and_then(|hitch| hitch.category);
-        let hitch = format!(
-            "machine {}, implement {}",
-            fit::category(hitch),
-            fit::category(implement.mount.category)
-        );
+        let hitch = say::HitchFacts {
+            machine: &fit::category(hitch),
+            implement: &fit::category(implement.mount.category),
+        };
         let mass = |mass| self.shown(Quantity::Mass(mass));
-        let weight = implement.mass.map_or_else(|| UNKNOWN.to_owned(), mass);
+        let weight = implement.mass.map_or_else(|| not_known().to_owned(), mass);
         let rear = machine.hitch.and_then(|hitch| hitch.lift);
         let front = machine.loader.and_then(|loader| loader.lift);
-        let lifts = [("Rear hitch lifts", rear), ("Loader lifts", front)];
+        let lifts = [(say::rear_lifts(), rear), (say::loader_lifts(), front)];
         let lifts = lifts
             .into_iter()
             .filter_map(|(name, lift)| Some((name, mass(lift?))));
-        [("Hitch", hitch), ("Weight", weight)]
+        [(say::hitch(), hitch.said()), (say::weight(), weight)]
             .into_iter()
             .chain(lifts)
             .collect()
@@ -75,13 +72,12 @@ impl Given<'_> {
         let shafts = self.scene.implement.shafts.iter();
         shafts
             .map(|shaft| {
-                let what = format!(
-                    "{}, {}, must turn {}",
-                    self.shown(Quantity::Speed(shaft.speed)),
-                    fit::shaft_type(shaft.end.shaft),
-                    fit::turns(shaft.end.turns)
-                );
-                (place(shaft.place), what)
+                let what = say::Input {
+                    speed: &self.shown(Quantity::Speed(shaft.speed)),
+                    shaft: &fit::shaft_type(shaft.end.shaft),
+                    direction: fit::turns(shaft.end.turns),
+                };
+                (place(shaft.place), what.said())
             })
             .collect()
     }
@@ -90,66 +86,49 @@ impl Given<'_> {
     fn oil_ends(&self, route: RouteId) -> Vec<Fact> {
         let size = |size| match size {
             Some(size) => self.shown(Quantity::Bore(size)),
-            None => UNKNOWN.to_owned(),
+            None => not_known().to_owned(),
         };
         let hoses = self.scene.kit.as_ref().and_then(|kit| kit.hoses.as_ref());
         let circuit = self.case.settings.own_circuit(&self.scene.machine);
         let circuit = circuit.filter(|_| !route.has_pto());
         let mut facts = Vec::new();
         if let Some(circuit) = circuit {
-            let what = format!(
-                "machine {}, hoses {}",
-                size(circuit.coupler_size),
-                size(hoses.and_then(|hoses| hoses.coupler_size))
-            );
-            facts.push(("Couplers", what));
+            let what = say::CouplersFacts {
+                machine: &size(circuit.coupler_size),
+                hoses: &size(hoses.and_then(|hoses| hoses.coupler_size)),
+            };
+            facts.push((say::couplers(), what.said()));
         }
         let motor = self.scene.implement.motor.as_ref();
+        let of_motor = motor.and_then(|it| it.case_drain);
+        let of_hoses = hoses.and_then(|it| it.case_drain);
         let mut drain = vec![
-            ("motor needs one", motor.and_then(|it| it.case_drain)),
-            ("hoses have one", hoses.and_then(|it| it.case_drain)),
+            say::case_drain_motor(yes_or_no(of_motor)),
+            say::case_drain_hoses(yes_or_no(of_hoses)),
         ];
         if let Some(circuit) = circuit {
-            drain.push(("machine has one", circuit.case_drain));
+            drain.push(say::case_drain_machine(yes_or_no(circuit.case_drain)));
         }
-        let drain = drain.into_iter();
-        let drain: Vec<_> = drain
-            .map(|(what, it)| format!("{what}: {}", yes_or_no(it)))
-            .collect();
-        facts.push(("Case drain", drain.join("; ")));
+        facts.push((say::case_drain(), drain.join(common::between_clauses())));
         if let Some(loader) = self.scene.machine.loader {
-            facts.push((
-                "Third function",
-                yes_or_no(loader.third_function).to_owned(),
-            ));
+            let there = yes_or_no(loader.third_function).to_owned();
+            facts.push((say::third_function(), there));
         }
         facts
     }
 }
 
-const UNKNOWN: &str = "not known";
-
-fn yes_or_no(it: Option<bool>) -> &'static str {
-    match it {
-        Some(true) => "yes",
-        Some(false) => "no",
-        None => UNKNOWN,
-    }
-}
-
 /// What a kit's shaft suits; behind a pump there is no other end.
 fn kit_shaft(kit: &Kit, route: RouteId) -> Fact {
-    let mut what = format!("suits a PTO of {}", fit::shaft_type(kit.shaft.pto_end));
-    if !route.needs_oil() {
-        what.push_str(&format!(
-            " and an input of {}",
-            fit::shaft_type(kit.shaft.far_end)
-        ));
-        what.push_str(match kit.shaft.reverses {
-            Some(true) => ", turns the direction round",
-            Some(false) => ", keeps the direction",
-            None => "",
-        });
+    let pto = &fit::shaft_type(kit.shaft.pto_end);
+    if route.needs_oil() {
+        return (say::kit_shaft(), say::kit_shaft_to_pump(pto));
     }
-    ("Kit's shaft", what)
+    let input = &fit::shaft_type(kit.shaft.far_end);
+    let what = match kit.shaft.reverses {
+        Some(true) => say::KitShaftReverses { pto, input }.said(),
+        Some(false) => say::KitShaftKeeps { pto, input }.said(),
+        None => say::KitShaftToInput { pto, input }.said(),
+    };
+    (say::kit_shaft(), what)
 }

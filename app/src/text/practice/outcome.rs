@@ -2,7 +2,9 @@
 
 use super::case;
 use crate::number;
-use crate::text::{capital, claims, fit, labels, list};
+use crate::text::say::common;
+use crate::text::say::practice::outcome as say;
+use crate::text::{capital, claims, clauses, fit, labels, list};
 use farend_core::claims::{Answer as Claim, Check};
 use farend_core::fit::{Item, Judgement, gravest};
 use farend_core::practice::{Answer, Case, Confidence, Guess, Judged, Misconception, Truth};
@@ -11,19 +13,7 @@ use farend_core::route::RouteId;
 use farend_core::spread::Spread;
 use farend_core::units::{Quantity, UnitSystem};
 
-pub const TRUTH: &str = "What is so";
-pub const STAGE_BY_STAGE: &str = "Stage by stage";
-pub const AT_ONCE: &str = "Looked at one by one";
-pub const ENGINE: &str = "the engine's power";
-pub const SAID: &str = "what you said";
-pub const YOURS: &str = "your answer";
-pub const YOUR_PLACE: &str = "You said";
-pub const ARRIVES: &str = "Arrives";
-pub const REASON: &str = "Why";
-pub const CHANGE: &str = "Change";
-pub const REACHES: &str = "Does it";
-pub const YES: &str = "yes";
-pub const NO: &str = "no";
+pub use crate::text::say::practice::outcome::*;
 
 /// How near is near: this project's judgement.
 const CLOSE: f64 = 0.6;
@@ -31,18 +21,20 @@ const CLOSE: f64 = 0.6;
 /// The first word on it.
 pub fn headline(judged: &Judged, confidence: Confidence) -> &'static str {
     match (judged.right, confidence) {
-        (true, Confidence::Guessing) => "Right. Look why, and next time you needn't guess.",
-        (true, _) => "Right.",
-        (false, _) if judged.near >= CLOSE => "Close, but not quite.",
-        (false, Confidence::Sure) => "Not this one. You were sure, so this is the one to remember.",
-        (false, _) => "Not this one. Here is how it goes.",
+        (true, Confidence::Guessing) => say::right_by_guessing(),
+        (true, _) => say::right(),
+        (false, _) if judged.near >= CLOSE => say::close(),
+        (false, Confidence::Sure) => say::wrong_though_sure(),
+        (false, _) => say::wrong(),
     }
 }
 
 /// What was said.
 pub fn said(case: &Case, guess: &Guess, units: UnitSystem) -> String {
     match guess {
-        Guess::Order { order, cant } => order_of(order, cant),
+        Guess::Order { order, cant } => {
+            capital(&order_of(order, cant).join(common::between_clauses()))
+        }
         Guess::Power(power) => number::power(*power, units),
         Guess::Choice(place) => {
             let choices = case::choices(case, units);
@@ -51,21 +43,22 @@ pub fn said(case: &Case, guess: &Guess, units: UnitSystem) -> String {
     }
 }
 
-fn order_of(order: &[RouteId], cant: &[RouteId]) -> String {
+/// The routes in their order and those that are set apart, as clauses.
+fn order_of(order: &[RouteId], cant: &[RouteId]) -> Vec<String> {
     let names = |routes: &[RouteId]| -> Vec<_> {
-        let names = routes
-            .iter()
-            .map(|route| labels::route(*route).to_lowercase());
-        names.collect()
+        let names = routes.iter().map(|route| labels::route_small(*route));
+        names.map(str::to_owned).collect()
     };
-    let mut told = Vec::new();
-    if !order.is_empty() {
-        told.push(names(order).join(", then "));
-    }
-    if !cant.is_empty() {
-        told.push(format!("can't be hooked up: {}", list(&names(cant))));
-    }
-    capital(&told.join("; "))
+    let then = |before: String, next: String| {
+        let then = say::Then {
+            before: &before,
+            next: &next,
+        };
+        then.said()
+    };
+    let cant = (!cant.is_empty()).then(|| say::cant(&list(&names(cant))));
+    let order = names(order).into_iter().reduce(then);
+    order.into_iter().chain(cant).collect()
 }
 
 /// A power with its range.
@@ -81,17 +74,15 @@ pub fn spread(power: Spread<Power>, units: UnitSystem) -> String {
 /// The truth in short.
 pub fn truth(answer: &Answer, units: UnitSystem) -> String {
     match &answer.truth {
-        Truth::Route { order, cant } => format!("{}.", order_of(order, cant)),
-        Truth::Amount { delivered, .. } => {
-            format!("{} arrive at the rotor.", spread(*delivered, units))
-        }
+        Truth::Route { order, cant } => clauses(&order_of(order, cant)),
+        Truth::Amount { delivered, .. } => say::power_arrives(&spread(*delivered, units)),
         Truth::Limit(limit) => format!(
             "{}. {}",
             capital(labels::limit(*limit)),
             labels::limit_reason(*limit)
         ),
         Truth::Sheet { flaw, .. } => match flaw {
-            None => "The sheet can be so: what it says belongs together.".to_owned(),
+            None => say::sheet_can_be().to_owned(),
             Some(flaw) => format!("{}.", case::flaw(Some(*flaw))),
         },
         Truth::Fit { fits, items } => {
@@ -104,12 +95,12 @@ pub fn truth(answer: &Answer, units: UnitSystem) -> String {
         Truth::Wanted(tried) => {
             let does = tried.iter().find(|it| it.reaches);
             does.map_or_else(String::new, |it| {
-                format!(
-                    "{}: {} arrive, {}.",
-                    case::change(it.change, units),
-                    number::power(it.run.delivered.likely, units),
-                    labels::at_work(it.run.verdict.likely)
-                )
+                let brings = say::ChangeBrings {
+                    change: &case::change(it.change, units),
+                    power: &number::power(it.run.delivered.likely, units),
+                    meaning: labels::at_work(it.run.verdict.likely),
+                };
+                brings.said()
             })
         }
     }
@@ -138,30 +129,14 @@ pub fn flaw(answer: &Answer, check: Check, units: UnitSystem) -> Option<String> 
 pub fn misconception(misconception: Misconception) -> (&'static str, &'static str) {
     match misconception {
         Misconception::EngineAsHydraulic => (
-            "Taking the engine's power for the oil's",
-            "Many do. But oil carries only its flow times its pressure, however strong the engine \
-             that turns the pump. The rest of the engine's power never gets into the oil.",
+            say::engine_as_hydraulic(),
+            say::engine_as_hydraulic_instead(),
         ),
-        Misconception::AddsFlows => (
-            "Adding flows up",
-            "It looks like one pump for all. But what steering takes, and what another outlet \
-             gives, never reaches this implement's motor: count only what comes through its own \
-             hose.",
-        ),
-        Misconception::ForgetsReturn => (
-            "Forgetting the way there and back",
-            "Easily done, for hoses don't look like a loss. But valve, couplers and hoses take \
-             pressure both ways, and the motor works only with what is left between.",
-        ),
-        Misconception::PressureForSpeed => (
-            "More pressure for more speed",
-            "It feels right, for a stronger push seems faster. But the motor's speed is set by the \
-             flow alone; more pressure makes it stronger, not faster.",
-        ),
-        Misconception::IgnoresSpeed => (
-            "Counting power and forgetting speed",
-            "The kilowatts are there, but a rotor below its lowest speed does no proper work with \
-             them: look at the speed too.",
-        ),
+        Misconception::AddsFlows => (say::adds_flows(), say::adds_flows_instead()),
+        Misconception::ForgetsReturn => (say::forgets_return(), say::forgets_return_instead()),
+        Misconception::PressureForSpeed => {
+            (say::pressure_for_speed(), say::pressure_for_speed_instead())
+        }
+        Misconception::IgnoresSpeed => (say::ignores_speed(), say::ignores_speed_instead()),
     }
 }

@@ -3,6 +3,7 @@
 use super::{case, outcome};
 use crate::model::practice::desk::Worked;
 use crate::number;
+use crate::text::say::practice::steps as say;
 use crate::text::{claims, fit, labels, list, sentences, small};
 use farend_core::chain::Passage;
 use farend_core::claims::{Answer as Claim, Weight};
@@ -20,16 +21,19 @@ pub fn steps(worked: &Worked, units: UnitSystem) -> Vec<String> {
         Truth::Route { order, cant } => {
             let can = order.iter().filter_map(|of| {
                 let run = worked.answer.comparison.route(*of)?.run()?;
-                let arrives = outcome::spread(run.delivered, units);
-                let losses = sentences::losses(run, units).unwrap_or_default();
-                Some(format!(
-                    "{}: {arrives} arrive. {losses}",
-                    labels::route(*of)
-                ))
+                let brings = say::RouteBrings {
+                    route: labels::route(*of),
+                    power: &outcome::spread(run.delivered, units),
+                    losses: &sentences::losses(run, units).unwrap_or_default(),
+                };
+                Some(brings.said())
             });
             let cant = cant.iter().map(|of| {
-                let why = why_not(worked, *of, units);
-                format!("{} can't be hooked up. {why}", labels::route(*of))
+                let cant = say::RouteCant {
+                    route: labels::route(*of),
+                    why: &why_not(worked, *of, units),
+                };
+                cant.said()
             });
             can.chain(cant).collect()
         }
@@ -39,10 +43,7 @@ pub fn steps(worked: &Worked, units: UnitSystem) -> Vec<String> {
             // What loses nothing is no step.
             let passages = passages.filter(|passage| passage.loss > Power::ZERO);
             let mut steps: Vec<_> = passages.map(|it| passage(it, units)).collect();
-            steps.extend(run.map(|run| {
-                let arrives = sentences::at_the_rotor(run, units);
-                format!("{}: {arrives}.", labels::ROTOR)
-            }));
+            steps.extend(run.map(|run| say::at_the_rotor(&sentences::at_the_rotor(run, units))));
             steps
         }
         Truth::Sheet { weighed, .. } => {
@@ -50,14 +51,10 @@ pub fn steps(worked: &Worked, units: UnitSystem) -> Vec<String> {
                 .answers
                 .iter()
                 .filter_map(|(check, claim)| match claim {
-                    // What holds for another place or speed is no flaw, and a sheet full of it no help.
-                    Claim::Found(Weight::Restated, _) => None,
-                    Claim::Found(weight, finding) => Some(format!(
-                        "{}: {}. {}",
-                        claims::check(*check),
-                        claims::weight(*weight).to_lowercase(),
-                        claims::finding(*weight, finding, units)
-                    )),
+                    Claim::Found(weight, finding) => {
+                        let finding = claims::finding(*weight, finding, units);
+                        weighed_up(claims::check(*check), *weight, &finding)
+                    }
                     Claim::Lacks(_) | Claim::NotForThisMachine => None,
                 });
             found.collect()
@@ -69,32 +66,43 @@ pub fn steps(worked: &Worked, units: UnitSystem) -> Vec<String> {
                 .collect();
             told.sort_by_key(|item| core::cmp::Reverse(item.judgement));
             let lines = told.into_iter().map(|item| {
-                format!(
-                    "{}: {}. {}",
-                    fit::judgement(item.judgement),
-                    fit::name(&item.check),
-                    fit::finding(&item.check, units)
-                )
+                let looked_at = say::LookedAt {
+                    judgement: fit::judgement(item.judgement),
+                    name: fit::name(&item.check),
+                    finding: &fit::finding(&item.check, units),
+                };
+                looked_at.said()
             });
             let passes = items.iter().filter(|it| it.judgement == Judgement::Pass);
             let mut passes: Vec<_> = passes.map(|it| small(fit::name(&it.check))).collect();
             passes.dedup();
-            let passes = (!passes.is_empty()).then(|| format!("These fit: {}.", list(&passes)));
+            let passes = (!passes.is_empty()).then(|| say::these_fit(&list(&passes)));
             lines.chain(passes).collect()
         }
         Truth::Wanted(tried) => {
             let lines = tried.iter().map(|it| {
-                format!(
-                    "{}: {} arrive at {}, {}.",
-                    case::change(it.change, units),
-                    outcome::spread(it.run.delivered, units),
-                    number::shown(Quantity::Speed(it.run.rotor), units),
-                    labels::at_work(it.run.verdict.likely)
-                )
+                let brings = say::ChangeBrings {
+                    change: &case::change(it.change, units),
+                    power: &outcome::spread(it.run.delivered, units),
+                    speed: &number::shown(Quantity::Speed(it.run.rotor), units),
+                    meaning: labels::at_work(it.run.verdict.likely),
+                };
+                brings.said()
             });
             lines.collect()
         }
     }
+}
+
+/// What was held against what, and how it stands with it.
+fn weighed_up(check: &str, weight: Weight, finding: &str) -> Option<String> {
+    Some(match weight {
+        // What holds for another place or speed is no flaw, and a sheet full of it no help.
+        Weight::Restated => return None,
+        Weight::Holds => say::SheetHolds { check, finding }.said(),
+        Weight::Advice => say::SheetMind { check, finding }.said(),
+        Weight::Wrong => say::SheetWrong { check, finding }.said(),
+    })
 }
 
 /// Why a route can't be hooked up.
@@ -113,13 +121,13 @@ pub fn why_not(worked: &Worked, route: RouteId, units: UnitSystem) -> String {
 /// What a stage takes, loses and passes on, in a line.
 pub fn passage(passage: &Passage, units: UnitSystem) -> String {
     let power = |power| number::power(power, units);
-    format!(
-        "{}: takes {}, loses {}, passes on {} ({}, {}).",
-        labels::stage(passage.stage.kind()),
-        power(passage.takes.power),
-        power(passage.loss),
-        power(passage.gives.power),
-        number::shown(passage.gives.rate.quantity(), units),
-        number::shown(passage.gives.effort(), units)
-    )
+    say::Stage {
+        stage: labels::stage(passage.stage.kind()),
+        takes: &power(passage.takes.power),
+        loses: &power(passage.loss),
+        gives: &power(passage.gives.power),
+        rate: &number::shown(passage.gives.rate.quantity(), units),
+        effort: &number::shown(passage.gives.effort(), units),
+    }
+    .said()
 }

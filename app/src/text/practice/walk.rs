@@ -1,6 +1,7 @@
 //! The words of the way from the engine to the rotor, stage by stage.
 
 use crate::number;
+use crate::text::say::practice::walk as say;
 use crate::text::{labels, sentences, small};
 use farend_core::chain::Passage;
 use farend_core::compare::Run;
@@ -12,40 +13,26 @@ use farend_core::sensitivity::Influence;
 use farend_core::stage::{StageKind, StagePhysics};
 use farend_core::units::{Quantity, UnitSystem};
 
-pub const LEAD: &str = "The same engine by a shaft and by oil. At each stage say first how much \
-    you think it passes on, then look.";
-pub const QUESTION: &str = "How much of that does it pass on?";
-pub const PASSES_ON: &str = "Passes on";
-pub const PASSED_ON: &str = "passed on";
-pub const LOST: &str = "lost";
-pub const GUESS: &str = "Show what it passes on";
-pub const MISSING: &str = "Move the slider or type a power first; a guess will do.";
-pub const POWER_ALLOWED: &str = "a power from zero up to what the stage takes.";
-pub const BACK: &str = "Back";
-pub const FORWARD: &str = "Forward";
-pub const RESTART: &str = "From the start";
-pub const CHANGES_MOST: &str = "What would change it most";
-pub const TURN_IT: &str = "Turn it here and watch the figures above.";
-pub const TURN_OTHERS: &str = "Turn something else";
-pub const BROUGHT_OUT: &str = "What it comes to";
-pub const NO_ROUTE: &str = "None of the routes can be hooked up here. Choose another machine or \
-    implement.";
-pub const IDEAS: &str = "Three things to keep";
-pub const GO_ON: &str = "Now try it on cases";
+pub use crate::text::say::practice::walk::*;
 
 /// Where on the way a step lies.
 pub fn place(route: RouteId, place: usize, count: usize) -> String {
-    format!("{}, stage {} of {count}", labels::route(route), place + 1)
+    say::Place {
+        route: labels::route(route),
+        place: &number::count(place + 1),
+        count: &number::count(count),
+    }
+    .said()
 }
 
 /// What a stage is given.
 pub fn takes(passage: &Passage, units: UnitSystem) -> String {
-    format!(
-        "The {} takes {} ({}).",
-        small(labels::stage(passage.stage.kind())),
-        number::power(passage.takes.power, units),
-        rate_and_effort(passage.takes, units)
-    )
+    say::Takes {
+        stage: labels::stage_small(passage.stage.kind()),
+        power: &number::power(passage.takes.power, units),
+        drive: &rate_and_effort(passage.takes, units),
+    }
+    .said()
 }
 
 fn rate_and_effort(drive: Drive, units: UnitSystem) -> String {
@@ -62,14 +49,14 @@ pub fn result(passage: &Passage, guess: Power, units: UnitSystem) -> String {
         true => passage.loss / passage.takes.power,
         false => 0.0,
     };
-    format!(
-        "You said {}. It passes on {} ({}) and loses {}, {} of what it takes.",
-        number::power(guess, units),
-        number::power(passage.gives.power, units),
-        rate_and_effort(passage.gives, units),
-        number::power(passage.loss, units),
-        number::percent(part)
-    )
+    say::Compared {
+        guess: &number::power(guess, units),
+        gives: &number::power(passage.gives.power, units),
+        drive: &rate_and_effort(passage.gives, units),
+        loses: &number::power(passage.loss, units),
+        part: &number::percent(part),
+    }
+    .said()
 }
 
 /// Which figure of a stage matters most to what arrives.
@@ -77,31 +64,23 @@ pub fn influence(influence: &Influence, units: UnitSystem) -> String {
     let (a, b) = (influence.at_low, influence.at_high);
     let (least, most) = if a < b { (a, b) } else { (b, a) };
     let (least, most) = (Quantity::Power(least), Quantity::Power(most));
-    format!(
-        "Of what isn't known exactly of this stage, this moves most: {}. Over its range {} arrive \
-         at the rotor.",
-        small(&sentences::figure_of(influence)),
-        number::range(least, most, units)
-    )
+    say::Influence {
+        figure: &small(&sentences::figure_of(influence)),
+        range: &number::range(least, most, units),
+    }
+    .said()
 }
-
-/// That nothing of a stage is uncertain.
-pub const CERTAIN: &str = "All of this stage is known well enough.";
 
 /// What came of a route.
 pub fn arrives(route: RouteId, run: &Run, engine: Power, units: UnitSystem) -> String {
-    format!(
-        "{}: {} arrive at the rotor at {}, {} of the engine's power.",
-        labels::route(route),
-        number::power(run.delivered.likely, units),
-        number::shown(Quantity::Speed(run.rotor), units),
-        number::percent(run.delivered.likely / engine)
-    )
+    say::Brings {
+        route: labels::route(route),
+        power: &number::power(run.delivered.likely, units),
+        speed: &number::shown(Quantity::Speed(run.rotor), units),
+        part: &number::percent(run.delivered.likely / engine),
+    }
+    .said()
 }
-
-pub const FLOW_TIMES_PRESSURE: &str = "Power is flow times pressure.";
-pub const FLOW_IS_SPEED: &str = "Flow is speed, and pressure is torque.";
-pub const CHANGE_COSTS: &str = "Every change of form costs.";
 
 /// The first idea, in figures of this pair.
 pub fn flow_times_pressure(run: &Run, engine: Power, units: UnitSystem) -> Option<String> {
@@ -110,46 +89,46 @@ pub fn flow_times_pressure(run: &Run, engine: Power, units: UnitSystem) -> Optio
     let Rate::Flowing(flow) = pump.gives.rate else {
         return None;
     };
-    Some(format!(
-        "Here {} times {} is {}. The engine has {}, but no more than that goes into the oil.",
-        number::shown(Quantity::Flow(flow), units),
-        number::shown(pump.gives.effort(), units),
-        number::power(pump.gives.power, units),
-        number::power(engine, units)
-    ))
+    let here = say::IdeaFlowTimesPressureHere {
+        flow: &number::shown(Quantity::Flow(flow), units),
+        pressure: &number::shown(pump.gives.effort(), units),
+        power: &number::power(pump.gives.power, units),
+        engine: &number::power(engine, units),
+    };
+    Some(here.said())
 }
 
 /// The second idea.
 pub fn flow_is_speed(run: &Run, rotor: &Rotor, units: UnitSystem) -> String {
     let speed = |speed| number::shown(Quantity::Speed(speed), units);
-    format!(
-        "The flow brings this rotor to {}; it is built for {} and works from {} on. More pressure \
-         would make it stronger, not faster.",
-        speed(run.rotor),
-        speed(rotor.rated),
-        speed(rotor.lowest)
-    )
+    say::IdeaFlowIsSpeedHere {
+        reached: &speed(run.rotor),
+        rated: &speed(rotor.rated),
+        lowest: &speed(rotor.lowest),
+    }
+    .said()
 }
 
 /// The third idea: what each way loses of what it takes from the engine.
 pub fn change_costs(shaft: Option<&Run>, oil: Option<&Run>, units: UnitSystem) -> String {
-    let told = |run: &Run, way: &str| {
+    let figures = |run: &Run| {
         let (taken, arrives) = (run.ledger.taken(), run.delivered.likely);
-        format!(
-            "{way} loses {} of the {} that it takes",
-            number::power(taken - arrives, units),
-            number::power(taken, units)
-        )
+        [taken - arrives, taken].map(|power| number::power(power, units))
     };
-    let told: Vec<_> = [
-        shaft.map(|run| told(run, "the shaft")),
-        oil.map(|run| told(run, "the oil")),
-    ]
-    .into_iter()
-    .flatten()
-    .collect();
-    format!(
-        "From shaft to oil, through hoses and back to a shaft each takes its part: {}.",
-        told.join(", ")
-    )
+    let shaft = shaft.map(figures).map(|[lost, taken]| {
+        let told = say::IdeaChangeCostsShaft {
+            lost: &lost,
+            taken: &taken,
+        };
+        told.said()
+    });
+    let oil = oil.map(figures).map(|[lost, taken]| {
+        let told = say::IdeaChangeCostsOil {
+            lost: &lost,
+            taken: &taken,
+        };
+        told.said()
+    });
+    let told: Vec<_> = [shaft, oil].into_iter().flatten().collect();
+    say::idea_change_costs_here(&told.join(", "))
 }

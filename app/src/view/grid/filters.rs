@@ -28,7 +28,7 @@ pub fn Readings() -> impl IntoView {
     };
     view! {
         <fieldset class="switch">
-            <legend class="hidden">{grid::READING}</legend>
+            <legend class="hidden">{grid::how_read()}</legend>
             {choice(Reading::Machines, "reading-machines")}
             {choice(Reading::Implements, "reading-implements")}
             {choice(Reading::Whole, "reading-whole")}
@@ -112,13 +112,13 @@ pub fn Filters() -> impl IntoView {
     view! {
         <details class="filters" data-testid="filters">
             <summary>
-                {grid::FILTERS}
+                {grid::filters()}
             </summary>
             <div class="filter-fields">
                 <OneOf
                     id="filter-route"
-                    name=grid::ROUTE
-                    none=Some(grid::BEST_ROUTE)
+                    name=grid::by_route()
+                    none=Some(grid::best_route())
                     all=RouteId::ALL
                     word=labels::route
                     of=|it| it.route
@@ -126,8 +126,8 @@ pub fn Filters() -> impl IntoView {
                 />
                 <OneOf
                     id="filter-least"
-                    name=grid::LEAST
-                    none=Some(grid::ANY_STANDING)
+                    name=grid::least()
+                    none=Some(grid::any_standing())
                     all=Standing::ALL
                     word=labels::standing
                     of=|it| it.least
@@ -135,18 +135,18 @@ pub fn Filters() -> impl IntoView {
                 />
                 <OneOf
                     id="filter-kits"
-                    name=grid::KITS
+                    name=grid::kits()
                     none=None
                     all=&[false, true]
-                    word=|bare| if bare { grid::AS_IT_STANDS } else { grid::WITH_KIT }
+                    word=|bare| if bare { grid::as_it_stands() } else { grid::with_kit() }
                     of=|it| Some(it.as_it_stands)
                     set=|it, bare| it.as_it_stands = bare == Some(true)
                 />
                 <Show when=move || reading.get() != Reading::Implements>
                     <OneOf
                         id="filter-machines"
-                        name=grid::MACHINES
-                        none=Some(grid::ALL)
+                        name=grid::machines()
+                        none=Some(grid::all())
                         all=MachineKind::ALL
                         word=grid::machine_kind
                         of=|it| it.machines
@@ -154,13 +154,13 @@ pub fn Filters() -> impl IntoView {
                     />
                     <Engine
                         id="filter-from"
-                        name=grid::FROM
+                        name=grid::from()
                         of=|it| it.from
                         set=|it, power| it.from = power
                     />
                     <Engine
                         id="filter-to"
-                        name=grid::TO
+                        name=grid::to()
                         of=|it| it.to
                         set=|it, power| it.to = power
                     />
@@ -168,8 +168,8 @@ pub fn Filters() -> impl IntoView {
                 <Show when=move || reading.get() != Reading::Machines>
                     <OneOf
                         id="filter-implements"
-                        name=grid::IMPLEMENTS
-                        none=Some(grid::ALL)
+                        name=grid::implements()
+                        none=Some(grid::all())
                         all=ImplementKind::ALL
                         word=grid::implement_kind
                         of=|it| it.implements
@@ -178,7 +178,7 @@ pub fn Filters() -> impl IntoView {
                 </Show>
                 <OneOf
                     id="filter-order"
-                    name=grid::ORDER
+                    name=grid::sorted_by()
                     none=None
                     all=Order::ALL
                     word=grid::order
@@ -195,13 +195,13 @@ pub fn Filters() -> impl IntoView {
                             grid.select(|selection| selection.grouped = grouped);
                         }
                     />
-                    <span>{grid::GROUPED}</span>
+                    <span>{grid::grouped()}</span>
                 </label>
             </div>
         </details>
         <Show when=move || filtered.get()>
             <button type="button" data-testid="filter-reset" on:click=reset>
-                {grid::BACK}
+                {grid::back()}
             </button>
         </Show>
     }
@@ -237,7 +237,7 @@ fn Engine(
             value=Signal::derive(move || Some(shown(of(&grid.selection.get())?).0))
             hint=""
             enter=enter
-            allowed=grid::POWERS
+            allowed=grid::a_power()
         />
     }
 }

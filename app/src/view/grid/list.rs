@@ -5,6 +5,7 @@ use crate::model::Model;
 use crate::model::grid::GridModel;
 use crate::number;
 use crate::text::{grid, labels};
+use crate::view::standing::looks;
 use farend_core::fit::Judgement;
 use farend_core::grid::{Cell, Reading};
 use farend_core::route::RouteId;
@@ -141,8 +142,8 @@ fn details(
 ) -> impl IntoView {
     let Some((route, cell)) = shown else {
         return view! {
-            <span class="standing" data-standing=labels::NO_FIT>
-                {labels::NO_FIT}
+            <span class="standing" data-standing=looks(None)>
+                {labels::no_fit()}
             </span>
         }
         .into_any();
@@ -153,10 +154,10 @@ fn details(
         .map(|need| number::power(cell.delivered(need), units));
     let kit = grid.kit_name(&cell);
     let asks = (cell.fit == Judgement::Question).then(|| {
-        view! { <span class="asks">{grid::ASKS}</span> }
+        view! { <span class="asks">{grid::ask_first()}</span> }
     });
     view! {
-        <span class="standing" data-standing=labels::standing(cell.standing)>
+        <span class="standing" data-standing=looks(Some(cell.standing))>
             {grid::standing(&cell)}
         </span>
         <span class="delivers">{delivered}</span>

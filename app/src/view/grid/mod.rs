@@ -45,7 +45,7 @@ pub fn GridView() -> impl IntoView {
             <Readings />
             <Show
                 when=move || !empty.get()
-                fallback=|| view! { <p class="empty">{grid::EMPTY}</p> }
+                fallback=|| view! { <p class="empty">{grid::empty()}</p> }
             >
                 <Filters />
                 <div class="grid-state">
@@ -55,14 +55,14 @@ pub fn GridView() -> impl IntoView {
                 </div>
                 <Show
                     when=move || !nothing.get()
-                    fallback=|| view! { <p class="empty">{grid::NOTHING}</p> }
+                    fallback=|| view! { <p class="empty">{grid::nothing()}</p> }
                 >
                     {move || match reading.get() {
                         Reading::Whole => view! { <Whole /> }.into_any(),
                         list => view! { <List reading=list /> }.into_any(),
                     }}
                 </Show>
-                <p class="note">{grid::NOTE}</p>
+                <p class="note">{grid::note()}</p>
                 <Paper />
             </Show>
         </section>
@@ -83,13 +83,13 @@ fn Progress() -> impl IntoView {
         <div class="progress" data-testid="grid-progress" data-done=move || done().to_string()>
             <Show when=move || !done()>
                 <progress
-                    aria-label=grid::READING
+                    aria-label=grid::how_read()
                     value=move || progress.get().0
                     max=move || progress.get().1
                 ></progress>
                 <span>{move || grid::progress(progress.get().0, progress.get().1)}</span>
                 <button type="button" data-testid="grid-stop" on:click=toggle>
-                    {move || if work.stopped.get() { grid::GO_ON } else { grid::STOP }}
+                    {move || if work.stopped.get() { grid::go_on() } else { grid::stop() }}
                 </button>
             </Show>
         </div>

@@ -35,12 +35,12 @@ fn sheets(model: Model, grid: GridModel) -> impl IntoView {
     let title = view! {
         <h1>{yard.name.clone()}</h1>
         <p>
-            {yard.invented.then_some(labels::INVENTED)} " " {grid::NOTE} " "
+            {yard.invented.then_some(labels::invented())} " " {grid::note()} " "
             {number::today("long")}
         </p>
     };
     if rows * columns > MOST {
-        return view! { {title} <p>{grid::TOO_LARGE}</p> }.into_any();
+        return view! { {title} <p>{grid::too_large()}</p> }.into_any();
     }
     let blocks = (0..columns).step_by(ACROSS).map(|from| {
         let across = from..(from + ACROSS).min(columns);
@@ -73,7 +73,7 @@ fn sheets(model: Model, grid: GridModel) -> impl IntoView {
             <table>
                 <thead>
                     <tr>
-                        <th scope="col">{labels::MACHINE}</th>
+                        <th scope="col">{labels::machine()}</th>
                         {heads.collect_view()}
                     </tr>
                 </thead>

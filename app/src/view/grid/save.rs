@@ -1,5 +1,6 @@
 //! What is shown, to be taken along: as a table, on paper.
 
+use super::super::elsewhere::CantPrint;
 use super::super::save::hand_over;
 use crate::model::Model;
 use crate::model::grid::GridModel;
@@ -14,19 +15,18 @@ pub fn Take() -> impl IntoView {
     let refused = RwSignal::new(false);
     let save = move |_| {
         let text = untrack(|| tables::grid(model, grid)).to_csv();
-        let content = text.and_then(|text| browser::blob(&text, browser::CSV));
-        hand_over(model, grid::FILE, content);
+        hand_over(model, grid::FILE, text, browser::CSV);
     };
     let print = move |_| refused.set(!browser::print());
     view! {
         <div class="tools">
             <button type="button" data-testid="grid-save" on:click=save>
-                {grid::SAVE}
+                {grid::save()}
             </button>
             <button type="button" data-testid="grid-print" on:click=print>
-                {grid::PRINT}
+                {grid::print()}
             </button>
         </div>
-        <p role="status">{move || refused.get().then_some(grid::CANT_PRINT)}</p>
+        <CantPrint refused=refused told=grid::cant_print() />
     }
 }

@@ -3,6 +3,7 @@
 use super::scroll::{Scroll, Way};
 use crate::model::grid::GridModel;
 use crate::text::{grid, labels};
+use crate::view::standing::looks;
 use farend_core::fit::Judgement;
 use farend_core::grid::Cell;
 use farend_core::route::RouteId;
@@ -133,7 +134,7 @@ pub fn Whole() -> impl IntoView {
                         class="corner"
                         aria-colindex="1"
                     >
-                        {labels::MACHINE}
+                        {labels::machine()}
                     </div>
                     {column_heads}
                 </div>
@@ -213,15 +214,15 @@ fn Line(row: usize, columns: Memo<Range<usize>>, press: Callback<(usize, usize)>
 fn content(shown: Option<(RouteId, Cell)>) -> impl IntoView {
     match shown {
         None => view! {
-            <span class="standing" data-standing=labels::NO_FIT>
-                {labels::NO_FIT}
+            <span class="standing" data-standing=looks(None)>
+                {labels::no_fit()}
             </span>
         }
         .into_any(),
         Some((route, cell)) => {
             let asks = (cell.fit == Judgement::Question).then_some(" ?");
             view! {
-                <span class="standing" data-standing=labels::standing(cell.standing)>
+                <span class="standing" data-standing=looks(Some(cell.standing))>
                     {grid::standing(&cell)}
                 </span>
                 <span class="by">{grid::route(route)} {asks}</span>

@@ -21,13 +21,13 @@ pub fn AloneView() -> impl IntoView {
     let asked = move || {
         alone.draw.get()?;
         Some(match alone.desk.case.get() {
-            None => view! { <p class="empty">{text::NO_CASE}</p> }.into_any(),
+            None => view! { <p class="empty">{text::no_case()}</p> }.into_any(),
             Some(case) => view! { <Asked case=case told=told /> }.into_any(),
         })
     };
     view! {
-        <h2>{text::ALONE}</h2>
-        <p>{text::ALONE_LEAD}</p>
+        <h2>{text::part_alone()}</h2>
+        <p>{text::alone_lead()}</p>
         <Start />
         {asked}
         <p class="told" role="status" data-testid="practice-told">
@@ -43,7 +43,7 @@ fn Start() -> impl IntoView {
     let alone = practice.alone;
     let kind = move |kind: Option<Kind>| {
         let (id, name) = match kind {
-            None => ("any", text::ANY_KIND),
+            None => ("any", text::any_kind()),
             Some(kind) => (kind.word(), text::kind(kind)),
         };
         let chosen = move || alone.kind.get() == kind;
@@ -64,7 +64,7 @@ fn Start() -> impl IntoView {
     };
     view! {
         <fieldset class="switch">
-            <legend>{text::WHAT}</legend>
+            <legend>{text::what()}</legend>
             {kinds.map(kind).collect_view()}
         </fieldset>
         <div class="tools">
@@ -76,7 +76,7 @@ fn Start() -> impl IntoView {
                     browser::focus(HEAD);
                 }
             >
-                {text::BEGIN}
+                {text::begin()}
             </button>
             <Show when=move || !practice.set.read().is_empty()>
                 <button type="button" data-testid="begin-set" on:click=begin_set>
@@ -120,10 +120,10 @@ fn Find() -> impl IntoView {
     };
     view! {
         <details class="more" data-testid="find">
-            <summary>{text::FIND}</summary>
+            <summary>{text::find()}</summary>
             <div class="find">
                 <label class="choice">
-                    <span>{text::WHAT}</span>
+                    <span>{text::what()}</span>
                     <select data-testid="find-kind" on:change=choose>
                         {Kind::ALL
                             .iter()
@@ -140,15 +140,15 @@ fn Find() -> impl IntoView {
                 </label>
                 <NumberEntry
                     id="find-number"
-                    label=text::CASE_NUMBER
+                    label=text::case_number()
                     unit=""
                     value=seed
                     hint=""
                     enter=enter
-                    allowed=text::NUMBER_ALLOWED
+                    allowed=text::number_allowed()
                 />
                 <button type="button" data-testid="find-case" on:click=find>
-                    {text::SHOW_CASE}
+                    {text::show_case()}
                 </button>
             </div>
         </details>

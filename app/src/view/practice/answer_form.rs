@@ -46,8 +46,8 @@ pub fn AnswerForm(case: Case, told: RwSignal<String>) -> impl IntoView {
     };
     let confidence = RwSignal::new(None::<Confidence>);
     let commit = move |_| match (draft.guess(), confidence.get_untracked()) {
-        (None, _) => told.set(text::MISSING_GUESS.to_owned()),
-        (_, None) => told.set(text::MISSING_CONFIDENCE.to_owned()),
+        (None, _) => told.set(text::missing_guess().to_owned()),
+        (_, None) => told.set(text::missing_confidence().to_owned()),
         (Some(guess), Some(confidence)) => {
             alone.commit(guess, confidence);
             told.set(String::new());
@@ -75,11 +75,11 @@ pub fn AnswerForm(case: Case, told: RwSignal<String>) -> impl IntoView {
         <div class="answer-form" data-testid="answer-form">
             {answer}
             <fieldset class="switch" data-testid="sure-of-it">
-                <legend>{text::HOW_SURE}</legend>
+                <legend>{text::how_sure()}</legend>
                 {Confidence::ALL.iter().copied().map(sure).collect_view()}
             </fieldset>
             <button type="button" class="commit" data-testid="commit" on:click=commit>
-                {text::COMMIT}
+                {text::commit()}
             </button>
         </div>
     }
@@ -91,7 +91,7 @@ fn PowerGuess(power: RwSignal<Option<Power>>) -> impl IntoView {
     view! {
         <NumberEntry
             id="guess-power"
-            label=text::POWER
+            label=text::power()
             unit=Signal::derive(move || power_unit(model))
             value=Signal::derive(move || {
                 Some(Quantity::Power(power.get()?).shown_in(model.units.get()).0)
@@ -105,7 +105,7 @@ fn PowerGuess(power: RwSignal<Option<Power>>) -> impl IntoView {
                 }
                 fits
             })
-            allowed=text::POWER_ALLOWED
+            allowed=text::power_allowed()
         />
     }
 }
@@ -150,7 +150,7 @@ fn Choices(case: Case, choice: RwSignal<Option<usize>>) -> impl IntoView {
     };
     view! {
         <fieldset class="switch picks" data-testid="choices">
-            <legend>{text::YOUR_ANSWER}</legend>
+            <legend>{text::your_answer()}</legend>
             {(0..count).map(pick).collect_view()}
         </fieldset>
     }

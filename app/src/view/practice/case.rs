@@ -28,9 +28,9 @@ pub fn CaseHead(case: Case, children: Children) -> impl IntoView {
             {question}
         </h3>
         {children()}
-        <h4>{text::GIVEN}</h4>
+        <h4>{text::known()}</h4>
         <dl class="facts">{facts}</dl>
-        <p class="fine">{given::NOT_KNOWN}</p>
+        <p class="fine">{given::not_known_unless_said()}</p>
     }
 }
 

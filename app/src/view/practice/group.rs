@@ -7,6 +7,7 @@ use crate::model::Model;
 use crate::model::practice::PracticeModel;
 use crate::text::practice::{self as text, group as words};
 use crate::text::sheet;
+use crate::view::elsewhere::CantPrint;
 use crate::view::entry::NumberEntry;
 use crate::view::header::CopyLink;
 use crate::view::save::hand_over;
@@ -42,6 +43,7 @@ fn Maker(sheet: RwSignal<Option<Sheet>>) -> impl IntoView {
     let model = Model::of_page();
     let group = PracticeModel::of_page().group;
     let told = RwSignal::new(String::new());
+    let refused = RwSignal::new(false);
     let change = move |change: &dyn Fn(CaseSet) -> CaseSet| {
         if let Some(set) = untrack(|| group.chosen()) {
             group.choose(change(set));
@@ -55,7 +57,7 @@ fn Maker(sheet: RwSignal<Option<Sheet>>) -> impl IntoView {
             };
             let kinds = set.kinds.toggled(kind);
             if kinds == Kinds::NONE {
-                told.set(words::NO_KIND.to_owned());
+                told.set(words::no_kind().to_owned());
                 // The browser has taken the mark away by itself.
                 event_target::<HtmlInputElement>(&event).set_checked(true);
             } else {
@@ -104,37 +106,36 @@ fn Maker(sheet: RwSignal<Option<Sheet>>) -> impl IntoView {
             set,
         };
         let text = saved.to_json().ok();
-        let content = text.and_then(|text| browser::blob(&text, browser::JSON));
-        hand_over(model, words::FILE, content);
+        hand_over(model, words::FILE, text, browser::JSON);
     };
     view! {
-        <h2>{text::GROUP}</h2>
-        <p>{words::LEAD}</p>
+        <h2>{text::part_group()}</h2>
+        <p>{words::lead()}</p>
         <fieldset class="plain">
-            <legend>{words::KINDS}</legend>
+            <legend>{words::kinds()}</legend>
             {Kind::ALL.iter().copied().map(kind).collect_view()}
         </fieldset>
         <div class="find">
             <NumberEntry
                 id="set-count"
-                label=words::COUNT
+                label=words::count()
                 unit=""
                 value=Signal::derive(move || Some(group.chosen()?.count.into()))
                 hint=""
                 enter=enter_count
-                allowed=words::COUNT_ALLOWED
+                allowed=words::count_allowed()
             />
             <NumberEntry
                 id="set-seed"
-                label=words::SEED
+                label=words::seed()
                 unit=""
                 value=Signal::derive(move || Some(group.chosen()?.seed.into()))
                 hint=""
                 enter=enter_seed
-                allowed=text::NUMBER_ALLOWED
+                allowed=text::number_allowed()
             />
             <button type="button" data-testid="draw-anew" on:click=move |_| group.draw_anew()>
-                {words::DRAW_ANEW}
+                {words::draw_anew()}
             </button>
         </div>
         <div class="tools">
@@ -149,15 +150,16 @@ fn Maker(sheet: RwSignal<Option<Sheet>>) -> impl IntoView {
                     browser::focus(TITLE);
                 }
             >
-                {words::SHOW}
+                {words::show()}
             </button>
-            <PrintSheets sheet=sheet told=told />
+            <PrintSheets sheet=sheet refused=refused />
         </div>
-        <h3>{words::SHARE}</h3>
+        <CantPrint refused=refused told=sheet::cant_print() />
+        <h3>{words::share()}</h3>
         <div class="tools">
-            <CopyLink id="copy-set" label=words::COPY_LINK />
+            <CopyLink id="copy-set" label=words::copy_link() />
             <button type="button" data-testid="save-set" on:click=save>
-                {words::SAVE}
+                {words::save()}
             </button>
             <OpenSet told=told />
         </div>
@@ -169,25 +171,26 @@ fn Maker(sheet: RwSignal<Option<Sheet>>) -> impl IntoView {
 
 /// The sheet for the learners, and that for the trainer.
 #[component]
-fn PrintSheets(sheet: RwSignal<Option<Sheet>>, told: RwSignal<String>) -> impl IntoView {
+fn PrintSheets(sheet: RwSignal<Option<Sheet>>, refused: RwSignal<bool>) -> impl IntoView {
     let print = move |which: Sheet| {
         move |_| {
             sheet.set(Some(which));
             // The sheet must be in the document before the browser looks at it.
             request_animation_frame(move || {
-                if !browser::print() {
+                let printed = browser::print();
+                refused.set(!printed);
+                if !printed {
                     sheet.set(None);
-                    told.set(sheet::CANT_PRINT.to_owned());
                 }
             });
         }
     };
     view! {
         <button type="button" data-testid="print-sheet" on:click=print(Sheet::Questions)>
-            {words::PRINT}
+            {words::print()}
         </button>
         <button type="button" data-testid="print-answers" on:click=print(Sheet::Answers)>
-            {words::PRINT_ANSWERS}
+            {words::print_answers()}
         </button>
     }
 }
@@ -208,7 +211,7 @@ fn OpenSet(told: RwSignal<String>) -> impl IntoView {
             group.choose(saved.set);
             let is_same = model.yard.read_untracked().name == saved.yard;
             told.set(match is_same {
-                true => words::OPENED.to_owned(),
+                true => words::opened().to_owned(),
                 false => words::other_yard(&saved.yard),
             });
         }
@@ -234,7 +237,7 @@ fn OpenSet(told: RwSignal<String>) -> impl IntoView {
                 data-testid="open-set"
                 on:change=open
             />
-            <span>{words::OPEN}</span>
+            <span>{words::open()}</span>
         </label>
         <ul class="complaint" role="alert" data-testid="set-faults">
             {move || {

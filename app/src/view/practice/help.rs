@@ -46,7 +46,7 @@ pub fn HelpBeside(case: Case) -> impl IntoView {
                     data-testid="know-this"
                     on:click=move |_| alone.help.set(Help::KNOWN)
                 >
-                    {text::KNOW_THIS}
+                    {text::know_this()}
                 </button>
             </div>
         </Show>
@@ -67,7 +67,7 @@ fn worked_out(
         if place == 0 && hide_first {
             return view! {
                 <li>
-                    <i>{text::FIRST_IS_YOURS}</i>
+                    <i>{text::first_is_yours()}</i>
                     " "
                     <button
                         type="button"
@@ -77,7 +77,7 @@ fn worked_out(
                             browser::focus(EXAMPLE);
                         }
                     >
-                        {text::SHOW_FIRST}
+                        {text::show_first()}
                     </button>
                 </li>
             }
@@ -88,7 +88,7 @@ fn worked_out(
     view! {
         <aside class="example" data-testid="example" aria-labelledby=EXAMPLE>
             <h4 id=EXAMPLE tabindex="-1">
-                {text::EXAMPLE}
+                {text::example()}
             </h4>
             <p>{words::pair(&worked.scene)} ". " {words::question(&worked.case)}</p>
             <ol class="worked-steps">{lines.collect_view()}</ol>
@@ -116,7 +116,8 @@ fn first_stage(model: Model, case: &Case, units: UnitSystem) -> Option<impl Into
     (!gives_away).then(|| {
         view! {
             <p data-testid="first-stage">
-                <b>{text::TO_BEGIN_WITH} ". "</b>
+                <b>{text::to_begin_with()}</b>
+                " "
                 {steps::passage(first, units)}
             </p>
         }

@@ -35,12 +35,12 @@ pub fn Ideas() -> impl IntoView {
         Some(view! {
             {arrives(shaft)}
             {arrives(oil)}
-            <h4>{words::IDEAS}</h4>
+            <h4>{words::ideas()}</h4>
             <ol class="three" data-testid="three-ideas">
-                <li><b>{words::FLOW_TIMES_PRESSURE}</b> " " {first}</li>
-                <li><b>{words::FLOW_IS_SPEED}</b> " " {second}</li>
+                <li><b>{words::idea_flow_times_pressure()}</b> " " {first}</li>
+                <li><b>{words::idea_flow_is_speed()}</b> " " {second}</li>
                 <li>
-                    <b>{words::CHANGE_COSTS}</b> " "
+                    <b>{words::idea_change_costs()}</b> " "
                     {words::change_costs(shaft_run, oil_run, units)}
                 </li>
             </ol>
@@ -49,7 +49,7 @@ pub fn Ideas() -> impl IntoView {
     view! {
         <article class="case" data-testid="walk-end">
             <h3 id=OPEN tabindex="-1">
-                {words::BROUGHT_OUT}
+                {words::brought_out()}
             </h3>
             {ideas}
             <button
@@ -57,7 +57,7 @@ pub fn Ideas() -> impl IntoView {
                 data-testid="walk-on"
                 on:click=move |_| practice.part.set(Part::Alone)
             >
-                {words::GO_ON}
+                {words::go_on()}
             </button>
         </article>
     }

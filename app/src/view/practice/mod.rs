@@ -49,13 +49,13 @@ pub fn PracticeView() -> impl IntoView {
             <Patterns />
             <nav
                 class="views"
-                aria-label=text::PARTS
+                aria-label=text::parts()
                 class:covered=move || practice.is_large()
             >
-                {part(Part::Walk, "practice-walk", text::WALK)}
-                {part(Part::Alone, "practice-alone", text::ALONE)}
-                {part(Part::Group, "practice-group", text::GROUP)}
-                {part(Part::Record, "practice-record", text::RECORD)}
+                {part(Part::Walk, "practice-walk", text::part_walk())}
+                {part(Part::Alone, "practice-alone", text::part_alone())}
+                {part(Part::Group, "practice-group", text::part_group())}
+                {part(Part::Record, "practice-record", text::part_record())}
             </nav>
             {move || match practice.part.get() {
                 Part::Walk => view! { <WalkView /> }.into_any(),

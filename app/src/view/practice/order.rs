@@ -1,8 +1,8 @@
 //! Routes put in order by buttons.
 
 use crate::browser;
-use crate::text::labels;
 use crate::text::practice as text;
+use crate::text::{labels, named};
 use farend_core::route::RouteId;
 use leptos::prelude::*;
 
@@ -61,13 +61,13 @@ pub fn Order(ranking: RwSignal<Ranking>, told: RwSignal<String>) -> impl IntoVie
                 <li data-testid=button_id("order", route)>
                     <span class="name">{labels::route(route)}</span>
                     <span class="moves">
-                        {button(("up", text::UP), route, place == 0, move || {
+                        {button(("up", text::up()), route, place == 0, move || {
                             swap(route, place, place - 1);
                         })}
-                        {button(("down", text::DOWN), route, place == last, move || {
+                        {button(("down", text::down()), route, place == last, move || {
                             swap(route, place, place + 1);
                         })}
-                        {button(("cant", text::CANT), route, false, move || {
+                        {button(("cant", text::cant()), route, false, move || {
                             set_apart(route, true);
                         })}
                     </span>
@@ -84,7 +84,7 @@ pub fn Order(ranking: RwSignal<Ranking>, told: RwSignal<String>) -> impl IntoVie
                     <li data-testid=button_id("apart", route)>
                         <span class="name">{labels::route(route)}</span>
                         <span class="moves">
-                            {button(("can", text::CAN), route, false, move || {
+                            {button(("can", text::can()), route, false, move || {
                                 set_apart(route, false);
                             })}
                         </span>
@@ -92,14 +92,14 @@ pub fn Order(ranking: RwSignal<Ranking>, told: RwSignal<String>) -> impl IntoVie
                 }
             });
             view! {
-                <h4>{text::SET_APART}</h4>
+                <h4>{text::apart()}</h4>
                 <ul class="order">{rows.collect_view()}</ul>
             }
         })
     };
     view! {
         <div class="ranking">
-            <h4>{text::ORDER}</h4>
+            <h4>{text::order()}</h4>
             <ol class="order" data-testid="order">
                 {order}
             </ol>
@@ -122,7 +122,7 @@ fn button(
             id=id.clone()
             data-testid=id
             disabled=disabled
-            aria-label=format!("{name}: {}", labels::route(route))
+            aria-label=named(name, labels::route(route))
             on:click=move |_| press()
         >
             {name}

@@ -40,11 +40,11 @@ pub fn OutcomeView(committed: Committed) -> impl IntoView {
         Some(view! {
             <dl class="facts guess-beside">
                 <div>
-                    <dt>{words::YOUR_PLACE}</dt>
+                    <dt>{words::your_place()}</dt>
                     <dd>{words::said(&worked.case, &committed.guess, units)}</dd>
                 </div>
                 <div>
-                    <dt>{words::TRUTH}</dt>
+                    <dt>{words::truth_heading()}</dt>
                     <dd data-testid="truth">{words::truth(&worked.answer, units)}</dd>
                 </div>
             </dl>
@@ -86,7 +86,7 @@ fn GoOn() -> impl IntoView {
     let set = move || {
         alone.place.get()?;
         Some(match alone.next_place() {
-            None => view! { <p>{text::SET_DONE}</p> }.into_any(),
+            None => view! { <p>{text::set_done()}</p> }.into_any(),
             Some(place) => view! {
                 <button
                     type="button"
@@ -96,7 +96,7 @@ fn GoOn() -> impl IntoView {
                         browser::focus(HEAD);
                     }
                 >
-                    {text::NEXT_IN_SET}
+                    {text::next_in_set()}
                 </button>
             }
             .into_any(),
@@ -112,13 +112,13 @@ fn GoOn() -> impl IntoView {
         <div class="tools">
             {set}
             <button type="button" data-testid="next-same" on:click=next(kind)>
-                {text::NEXT_SAME}
+                {text::next_same()}
             </button>
             <button type="button" data-testid="next-any" on:click=next(None)>
-                {text::NEXT_ANY}
+                {text::next_any()}
             </button>
             <button type="button" data-testid="look" on:click=look>
-                {text::LOOK}
+                {text::look()}
             </button>
         </div>
     }

@@ -5,8 +5,8 @@ use crate::model::Model;
 use crate::model::practice::PracticeModel;
 use crate::model::practice::desk::{scene, worked};
 use crate::number;
-use crate::text::labels;
 use crate::text::practice::{self as text, case as words, given, group, outcome, steps};
+use crate::text::{labels, named};
 use farend_core::practice::{Case, Question, draw};
 use farend_core::units::UnitSystem;
 use farend_core::yard::Yard;
@@ -50,14 +50,17 @@ fn Cases(sheet: Sheet) -> impl IntoView {
     view! {
         <div class="practice-paper" data-testid="practice-paper">
             <h1>
-                {group::SHEET} {(sheet == Sheet::Answers).then(|| format!(", {}", group::WITH_ANSWERS))}
+                {match sheet {
+                    Sheet::Questions => group::sheet(),
+                    Sheet::Answers => group::sheet_with_answers(),
+                }}
             </h1>
             <p>
-                {yard.name.clone()} ". " {yard.invented.then_some(labels::INVENTED)} " "
+                {yard.name.clone()} ". " {yard.invented.then_some(labels::invented())} " "
                 {set.map(|set| group::set(set.seed, set.count))} ". " {number::today("long")}
             </p>
             {(sheet == Sheet::Questions)
-                .then(|| view! { <p class="to-fill">{group::NAME_AND_DATE} ":"</p> })}
+                .then(|| view! { <p class="to-fill">{group::name_and_date()}</p> })}
             <ol class="cases">{lines.collect_view()}</ol>
         </div>
     }
@@ -70,7 +73,7 @@ fn on_paper(yard: &Yard, case: &Case, sheet: Sheet, units: UnitSystem) -> impl I
         let steps = steps::steps(&worked, units);
         Some(view! {
             <p>
-                <b>{group::ANSWER} ": " {outcome::truth(&worked.answer, units)}</b>
+                <b>{named(group::answer(), &outcome::truth(&worked.answer, units))}</b>
             </p>
             <ul>{steps.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
         })
@@ -86,7 +89,7 @@ fn on_paper(yard: &Yard, case: &Case, sheet: Sheet, units: UnitSystem) -> impl I
             <h2>{words::pair(&scene)} ". " {words::question(case)}</h2>
             <dl class="facts">{fact_list(given::facts(&scene, case, units))}</dl>
             {(choices.is_empty() && sheet == Sheet::Questions)
-                .then(|| view! { <p class="to-fill">{text::POWER} ":"</p> })}
+                .then(|| view! { <p class="to-fill">{text::power_on_paper()}</p> })}
             <ul class="choices-on-paper">
                 {choices.into_iter().map(|choice| view! { <li>{mark} {choice}</li> }).collect_view()}
             </ul>

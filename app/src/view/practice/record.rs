@@ -21,8 +21,8 @@ pub fn RecordView() -> impl IntoView {
     let record = practice.record;
     let empty = move || record.record.read().answers().is_empty();
     view! {
-        <h2>{text::RECORD}</h2>
-        <p>{words::LEAD}</p>
+        <h2>{text::part_record()}</h2>
+        <p>{words::lead()}</p>
         {move || {
             record
                 .trouble
@@ -36,7 +36,7 @@ pub fn RecordView() -> impl IntoView {
                 })
         }}
         <Show when=empty>
-            <p>{words::EMPTY}</p>
+            <p>{words::empty()}</p>
         </Show>
         <ul class="ideas" data-testid="ideas">
             {move || {
@@ -52,7 +52,7 @@ fn row(record: &Record, idea: Idea) -> impl IntoView + use<> {
     let progress = progress(record.answers(), idea);
     let cases = record.answers().iter().filter(|it| it.idea == idea).count();
     let part = progress.map(beyond_guessing);
-    let word = part.map_or(words::NOTHING, |part| words::word(part, cases));
+    let word = part.map_or_else(words::not_met, |part| words::word(part, cases));
     let width = format!("{:.0}%", part.unwrap_or_default() * 100.0);
     view! {
         <li data-testid=format!("idea-{}", idea.word())>
@@ -87,14 +87,13 @@ fn Keep() -> impl IntoView {
     let told = RwSignal::new("");
     let export = move |_| {
         let text = record.record.with_untracked(Record::to_json).ok();
-        let content = text.and_then(|text| browser::blob(&text, browser::JSON));
-        hand_over(model, words::FILE, content);
+        hand_over(model, words::FILE, text, browser::JSON);
     };
     let answer = move |erase: bool| {
         move |_| {
             if erase {
                 record.erase();
-                told.set(words::ERASED);
+                told.set(words::erased());
             }
             asking.set(false);
             browser::focus(ERASE);
@@ -108,23 +107,23 @@ fn Keep() -> impl IntoView {
     view! {
         <div class="tools">
             <button type="button" data-testid="export-record" on:click=export>
-                {words::EXPORT}
+                {words::export()}
             </button>
             <button type="button" id=ERASE data-testid="erase-record" on:click=ask>
-                {words::ERASE}
+                {words::erase()}
             </button>
         </div>
         <Show when=move || asking.get()>
             <div class="notice" data-testid="erase-asks">
                 <p id=ASK tabindex="-1">
-                    {words::ASK}
+                    {words::erase_ask()}
                 </p>
                 <div class="tools">
                     <button type="button" data-testid="erase-yes" on:click=answer(true)>
-                        {words::YES}
+                        {words::erase_yes()}
                     </button>
                     <button type="button" data-testid="erase-no" on:click=answer(false)>
-                        {words::NO}
+                        {words::erase_no()}
                     </button>
                 </div>
             </div>

@@ -29,7 +29,7 @@ pub fn ShowLarge() -> impl IntoView {
     let question = move || {
         let case = desk.case.read();
         match case.as_ref() {
-            None => text::NO_CASE.to_owned(),
+            None => text::no_case().to_owned(),
             Some(case) => words::question_to_group(case),
         }
     };
@@ -86,7 +86,7 @@ fn Steer(close: impl Fn() + Copy + 'static, children: Children) -> impl IntoView
                 disabled=move || group.place.get() == 0
                 on:click=move |_| to(group.place.get_untracked().saturating_sub(1))
             >
-                {group::BEFORE}
+                {group::before()}
             </button>
             <button
                 type="button"
@@ -94,10 +94,10 @@ fn Steer(close: impl Fn() + Copy + 'static, children: Children) -> impl IntoView
                 disabled=move || group.place.get() == last()
                 on:click=move |_| to(group.place.get_untracked() + 1)
             >
-                {group::NEXT}
+                {group::next()}
             </button>
             <button type="button" data-testid="show-close" on:click=move |_| close()>
-                {group::CLOSE}
+                {group::close()}
             </button>
         </div>
     }
@@ -135,7 +135,7 @@ fn Answer() -> impl IntoView {
     view! {
         <div class="tools">
             <button type="button" class="commit" data-testid="reveal" on:click=press>
-                {move || if is_open() { group::TAKE_BACK } else { group::REVEAL }}
+                {move || if is_open() { group::take_back() } else { group::reveal() }}
             </button>
         </div>
         {answer}

@@ -4,7 +4,8 @@ use super::answer_form::{entered_power, power_unit};
 use crate::model::Model;
 use crate::model::practice::PracticeModel;
 use crate::number;
-use crate::text::practice::{case as words, group};
+use crate::text::named;
+use crate::text::practice::{self as text, case as words, group};
 use crate::view::entry::NumberEntry;
 use farend_core::practice::{Guess, Question, Truth, judge};
 use farend_core::quantity::Power;
@@ -57,21 +58,21 @@ fn Voices() -> impl IntoView {
     let row = move |(choice, name): (usize, String)| {
         let press = move |more: bool| move |_| group.count_voice(choice, more);
         let part = move || format!("{}%", group.voices(choice) * 100 / most());
-        let label = |what: &str| format!("{what}: {name}");
-        let (less, more) = (label(group::ONE_LESS), label(group::ONE_MORE));
+        let label = |what| named(what, &name);
+        let (less, more) = (label(group::one_less()), label(group::one_more()));
         view! {
             <li class:right=move || is_right(choice) data-testid=format!("voices-{choice}")>
                 <button type="button" data-testid="less" aria-label=less on:click=press(false)>
                     "−"
                 </button>
                 <b data-testid="count">
-                    {move || group.voices(choice)} <span class="hidden">{group::SAYS}</span>
+                    {move || group.voices(choice)} <span class="hidden">{group::says()}</span>
                 </b>
                 <button type="button" data-testid="more" aria-label=more on:click=press(true)>
                     "+"
                 </button>
                 <span>
-                    {name} {move || is_right(choice).then(|| format!(" – {}", group::RIGHT))}
+                    {name} {move || is_right(choice).then(|| format!(" – {}", group::right()))}
                     <svg class="voice-bar" aria-hidden="true" focusable="false">
                         <rect class="arrives" width=part height="100%" />
                     </svg>
@@ -80,7 +81,7 @@ fn Voices() -> impl IntoView {
         }
     };
     view! {
-        <ul class="voices" data-testid="voices" aria-label=group::GUESSES>
+        <ul class="voices" data-testid="voices" aria-label=group::guesses()>
             {move || choices.get().into_iter().enumerate().map(row).collect_view()}
         </ul>
     }
@@ -106,7 +107,7 @@ fn Powers() -> impl IntoView {
         let powers = group.tally().powers.into_iter().enumerate();
         let rows = powers.map(|(place, power)| {
             let shown = number::power(power, model.units.get());
-            let label = format!("{}: {shown}", group::REMOVE);
+            let label = named(group::remove(), &shown);
             view! {
                 <li>
                     {shown} " "
@@ -126,16 +127,16 @@ fn Powers() -> impl IntoView {
     view! {
         <NumberEntry
             id="group-power"
-            label=group::A_GUESS
+            label=group::a_guess()
             unit=Signal::derive(move || power_unit(model))
             value=empty
             hint=""
             enter=enter
-            allowed=crate::text::practice::POWER_ALLOWED
+            allowed=text::power_allowed()
         />
         <p data-testid="group-spread">{told}</p>
         {move || dots(&group.tally().powers, group.desk.answer.read().as_ref())}
-        <ul class="powers" aria-label=group::GUESSES data-testid="group-powers">
+        <ul class="powers" aria-label=group::guesses() data-testid="group-powers">
             {list}
         </ul>
     }

@@ -3,7 +3,7 @@
 use crate::model::practice::desk::Worked;
 use crate::number;
 use crate::text::practice::case::{self as case_words, route_and_kit};
-use crate::text::practice::{outcome as words, steps};
+use crate::text::practice::{self as text, outcome as words, steps};
 use crate::text::{labels, sentences};
 use crate::view::ledger::stage_table;
 use farend_core::practice::{Guess, Tried, Truth};
@@ -24,10 +24,10 @@ pub fn truth(worked: &Worked, guess: Option<&Guess>, units: UnitSystem) -> impl 
             };
             let engine = worked.answer.comparison.budget.net.likely;
             let marks = [
-                ("arrives", labels::ARRIVES),
-                ("not-taken", words::ENGINE),
-                ("is-range", labels::SPREAD),
-                ("said", words::SAID),
+                ("arrives", labels::arrives()),
+                ("not-taken", words::engine_power()),
+                ("is-range", labels::spread()),
+                ("said", words::you_said()),
             ];
             view! { {beside(*delivered, said, engine)} {key(&marks)} {stages(worked, units)} }
                 .into_any()
@@ -51,7 +51,7 @@ fn stages(worked: &Worked, units: UnitSystem) -> impl IntoView + use<> {
     let (route, _) = route_and_kit(&worked.case.question)?;
     let run = worked.run.as_ref()?;
     Some(view! {
-        <h4>{words::STAGE_BY_STAGE}</h4>
+        <h4>{words::stage_by_stage()}</h4>
         {stage_table(route, run, &worked.answer.comparison.budget, units)}
     })
 }
@@ -59,7 +59,7 @@ fn stages(worked: &Worked, units: UnitSystem) -> impl IntoView + use<> {
 fn one_by_one(worked: &Worked, units: UnitSystem) -> impl IntoView + use<> {
     let lines = steps::steps(worked, units);
     view! {
-        <h4>{words::AT_ONCE}</h4>
+        <h4>{words::at_once()}</h4>
         <ul class="list">
             {lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}
         </ul>
@@ -78,7 +78,10 @@ fn routes(
         Some(Guess::Order { order, cant }) => {
             let place = order.iter().position(|it| *it == route);
             let place = place.map(|place| (place + 1).to_string());
-            place.or_else(|| cant.contains(&route).then(|| labels::NO_FIT.to_lowercase()))
+            place.or_else(|| {
+                cant.contains(&route)
+                    .then(|| labels::no_fit_small().to_owned())
+            })
         }
         _ => None,
     };
@@ -95,32 +98,32 @@ fn routes(
                 sentences::losses(run, units).unwrap_or_default(),
             ),
             None => (
-                labels::NO_FIT.to_owned(),
+                labels::no_fit().to_owned(),
                 steps::why_not(worked, *route, units),
             ),
         };
         let is = match is_cant {
-            true => labels::NO_FIT.to_lowercase(),
+            true => labels::no_fit_small().to_owned(),
             false => (place + 1).to_string(),
         };
         view! {
             <tr>
                 <th scope="row">{is} ": " {labels::route(*route)}</th>
-                <td data-label=words::YOUR_PLACE>{said(*route)}</td>
-                <td data-label=words::ARRIVES>{arrives}</td>
-                <td data-label=words::REASON>{why}</td>
+                <td data-label=words::your_place()>{said(*route)}</td>
+                <td data-label=words::arrives()>{arrives}</td>
+                <td data-label=words::reason()>{why}</td>
             </tr>
         }
     });
     view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=words::TRUTH>
+        <div class="scroll" tabindex="0" role="region" aria-label=words::truth_heading()>
             <table class="stack" data-testid="truth-routes">
                 <thead>
                     <tr>
-                        <th scope="col">{labels::ROUTE}</th>
-                        <th scope="col">{words::YOUR_PLACE}</th>
-                        <th scope="col">{words::ARRIVES}</th>
-                        <th scope="col">{words::REASON}</th>
+                        <th scope="col">{labels::route_heading()}</th>
+                        <th scope="col">{words::your_place()}</th>
+                        <th scope="col">{words::arrives()}</th>
+                        <th scope="col">{words::reason()}</th>
                     </tr>
                 </thead>
                 <tbody>{rows.collect_view()}</tbody>
@@ -136,30 +139,30 @@ fn changes(tried: &[Tried], guess: Option<&Guess>, units: UnitSystem) -> impl In
         _ => None,
     };
     let rows = tried.iter().enumerate().map(|(place, it)| {
-        let yours = (said == Some(place)).then(|| format!(" ({})", words::YOURS));
-        let does = if it.reaches { words::YES } else { words::NO };
+        let yours = (said == Some(place)).then(|| format!(" ({})", words::yours()));
+        let does = if it.reaches { text::yes() } else { text::no() };
         view! {
             <tr>
                 <th scope="row">{case_words::change(it.change, units)} {yours}</th>
-                <td data-label=words::ARRIVES>{words::spread(it.run.delivered, units)}</td>
-                <td data-label=labels::ROTOR>
+                <td data-label=words::arrives()>{words::spread(it.run.delivered, units)}</td>
+                <td data-label=labels::rotor()>
                     {number::shown(Quantity::Speed(it.run.rotor), units)}
                 </td>
-                <td data-label=labels::STANDING>{labels::standing(it.run.verdict.likely)}</td>
-                <td data-label=words::REACHES>{does}</td>
+                <td data-label=labels::standing_heading()>{labels::standing(it.run.verdict.likely)}</td>
+                <td data-label=words::reaches()>{does}</td>
             </tr>
         }
     });
     view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=words::TRUTH>
+        <div class="scroll" tabindex="0" role="region" aria-label=words::truth_heading()>
             <table class="stack" data-testid="truth-changes">
                 <thead>
                     <tr>
-                        <th scope="col">{words::CHANGE}</th>
-                        <th scope="col">{words::ARRIVES}</th>
-                        <th scope="col">{labels::ROTOR}</th>
-                        <th scope="col">{labels::STANDING}</th>
-                        <th scope="col">{words::REACHES}</th>
+                        <th scope="col">{words::change()}</th>
+                        <th scope="col">{words::arrives()}</th>
+                        <th scope="col">{labels::rotor()}</th>
+                        <th scope="col">{labels::standing_heading()}</th>
+                        <th scope="col">{words::reaches()}</th>
                     </tr>
                 </thead>
                 <tbody>{rows.collect_view()}</tbody>

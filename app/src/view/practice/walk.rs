@@ -19,7 +19,7 @@ pub fn WalkView() -> impl IntoView {
     let step = Memo::new(move |_| walk.step());
     let open = move || {
         if walk.steps.read().is_empty() {
-            return view! { <p class="empty">{words::NO_ROUTE}</p> }.into_any();
+            return view! { <p class="empty">{words::no_route()}</p> }.into_any();
         }
         match step.get() {
             Some(step) => view! { <WalkStep step=step /> }.into_any(),
@@ -27,8 +27,8 @@ pub fn WalkView() -> impl IntoView {
         }
     };
     view! {
-        <h2>{text::WALK}</h2>
-        <p>{words::LEAD}</p>
+        <h2>{text::part_walk()}</h2>
+        <p>{words::lead()}</p>
         <Choices />
         {open}
         <Steer />
@@ -51,7 +51,7 @@ fn Steer() -> impl IntoView {
                 disabled=move || walk.at.get() == 0
                 on:click=move |_| to(walk.at.get_untracked().saturating_sub(1))
             >
-                {words::BACK}
+                {words::back()}
             </button>
             <button
                 type="button"
@@ -59,7 +59,7 @@ fn Steer() -> impl IntoView {
                 disabled=move || walk.at.get() == walk.steps.read().len()
                 on:click=move |_| to(walk.at.get_untracked() + 1)
             >
-                {words::FORWARD}
+                {words::forward()}
             </button>
             <button
                 type="button"
@@ -69,7 +69,7 @@ fn Steer() -> impl IntoView {
                     browser::focus(OPEN);
                 }
             >
-                {words::RESTART}
+                {words::restart()}
             </button>
         </div>
     }

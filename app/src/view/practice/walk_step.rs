@@ -8,8 +8,8 @@ use crate::model::Model;
 use crate::model::practice::PracticeModel;
 use crate::model::practice::walk::Step;
 use crate::number;
-use crate::text::labels;
 use crate::text::practice::{outcome, walk as words};
+use crate::text::{labels, named};
 use crate::view::control::ControlRow;
 use crate::view::entry::NumberEntry;
 use crate::view::formula::formula;
@@ -35,7 +35,7 @@ pub fn WalkStep(step: Step) -> impl IntoView {
     let takes = move || Some(words::takes(passage.read().as_ref()?, model.units.get()));
     let guessed = Memo::new(move |_| walk.guess(step));
     view! {
-        <article class="case" data-testid="walk-step" data-stage=labels::stage(step.kind)>
+        <article class="case" data-testid="walk-step" data-stage=format!("{:?}", step.kind)>
             <h3 id=OPEN tabindex="-1">
                 {labels::stage(step.kind)}
                 " "
@@ -96,7 +96,7 @@ fn Ask(step: Step, passage: Memo<Option<Passage>>, told: RwSignal<&'static str>)
         Some(Quantity::Power(power).shown_in(model.units.get()).0)
     });
     let say = move |_| match part.get_untracked() {
-        None => told.set(words::MISSING),
+        None => told.set(words::missing()),
         Some(part) => {
             told.set("");
             walk.say(step, part);
@@ -104,22 +104,22 @@ fn Ask(step: Step, passage: Memo<Option<Passage>>, told: RwSignal<&'static str>)
         }
     };
     view! {
-        <h4>{words::QUESTION}</h4>
+        <h4>{words::question()}</h4>
         <div class="control">
             <NumberEntry
                 id="walk-power"
-                label=words::PASSES_ON
+                label=words::passes_on()
                 unit=Signal::derive(move || power_unit(model))
                 value=value
                 hint=""
                 enter=enter
-                allowed=words::POWER_ALLOWED
+                allowed=words::power_allowed()
             />
             <div class="slide">
                 <button
                     type="button"
                     data-testid="walk-less"
-                    aria-label=format!("{}: {}", labels::LESS, words::PASSES_ON)
+                    aria-label=named(labels::less(), words::passes_on())
                     on:click=move |_| push(-PRESS)
                 >
                     "−"
@@ -127,7 +127,7 @@ fn Ask(step: Step, passage: Memo<Option<Passage>>, told: RwSignal<&'static str>)
                 <input
                     type="range"
                     data-testid="walk-slider"
-                    aria-label=words::PASSES_ON
+                    aria-label=words::passes_on()
                     aria-valuetext=spoken
                     min="0"
                     max="100"
@@ -138,7 +138,7 @@ fn Ask(step: Step, passage: Memo<Option<Passage>>, told: RwSignal<&'static str>)
                 <button
                     type="button"
                     data-testid="walk-more"
-                    aria-label=format!("{}: {}", labels::MORE, words::PASSES_ON)
+                    aria-label=named(labels::more(), words::passes_on())
                     on:click=move |_| push(PRESS)
                 >
                     "+"
@@ -146,7 +146,7 @@ fn Ask(step: Step, passage: Memo<Option<Passage>>, told: RwSignal<&'static str>)
             </div>
         </div>
         <button type="button" class="commit" data-testid="walk-say" on:click=say>
-            {words::GUESS}
+            {words::guess()}
         </button>
     }
 }
@@ -182,7 +182,7 @@ fn Told(step: Step, passage: Memo<Option<Passage>>, part: f64) -> impl IntoView 
         let found = influences(&mut model.joined(step.route)?);
         let most = found.into_iter().find(|it| it.stage == Some(step.kind));
         Some(most.map_or_else(
-            || words::CERTAIN.to_owned(),
+            || words::certain().to_owned(),
             |most| words::influence(&most, model.units.get()),
         ))
     };
@@ -192,9 +192,9 @@ fn Told(step: Step, passage: Memo<Option<Passage>>, part: f64) -> impl IntoView 
         </h4>
         {picture}
         <div class="formulas">{formulas}</div>
-        <h4>{words::CHANGES_MOST}</h4>
+        <h4>{words::changes_most()}</h4>
         <p data-testid="walk-influence">{influence}</p>
-        <p>{words::TURN_IT}</p>
+        <p>{words::turn_it()}</p>
         <Turn step=step />
     }
 }
@@ -223,7 +223,7 @@ fn Turn(step: Step) -> impl IntoView {
     view! {
         <ControlRow control=first />
         <details class="more" data-testid="walk-others">
-            <summary>{words::TURN_OTHERS}</summary>
+            <summary>{words::turn_others()}</summary>
             <For each=move || others.get() key=|control| *control let:control>
                 <ControlRow control=control />
             </For>
@@ -250,9 +250,9 @@ fn picture(passes: f64, said: f64, in_oil: bool) -> impl IntoView {
     let across = |part: f64| format!("{:.2}%", part * 100.0);
     let lost = if in_oil { "lost-oil" } else { "lost-shafts" };
     let marks = [
-        ("arrives", words::PASSED_ON),
-        (lost, words::LOST),
-        ("said", outcome::SAID),
+        ("arrives", words::passed_on()),
+        (lost, words::lost()),
+        ("said", outcome::you_said()),
     ];
     view! {
         <svg class="beside-bar" aria-hidden="true" focusable="false">

@@ -95,7 +95,7 @@ pub fn framed(
 pub fn needed(field: &'static Field) -> Option<impl IntoView> {
     field
         .required
-        .then(|| view! { <span class="needed">{text::NEEDED}</span> })
+        .then(|| view! { <span class="needed">{text::needed()}</span> })
 }
 
 /// What is wrong with a field.
@@ -190,7 +190,7 @@ fn select(form: Form, key: &'static str, of: &'static [&'static str], path: &str
             on:change=change
         >
             <option value="" selected=move || now.read().is_empty()>
-                {text::NOT_KNOWN}
+                {text::not_known_yet()}
             </option>
             {of.iter().copied().map(option).collect_view()}
         </select>
@@ -229,9 +229,9 @@ fn flag(form: Form, field: &'static Field, label: &'static str, path: String) ->
         <div class="field">
             <fieldset class="switch">
                 <legend class="field-name">{label} {needed(field)}</legend>
-                {choice(Some(true), text::YES, "yes")}
-                {choice(Some(false), text::NO, "no")}
-                {choice(None, text::NOT_KNOWN, "unknown")}
+                {choice(Some(true), text::yes(), "yes")}
+                {choice(Some(false), text::no(), "no")}
+                {choice(None, text::not_known_yet(), "unknown")}
             </fieldset>
             <p class="fine" id=format!("{id}-hint")>
                 {field.hint}

@@ -84,7 +84,7 @@ pub fn number(
             (Counts::Money, _) => String::new(),
             (counts, Some(number)) => {
                 let number = written(counts.shown(number, units), units);
-                format!("{} {number}", text::ASSUMED)
+                format!("{} {number}", text::assumed())
             }
             (counts, None) => text::limits(counts, limits, units),
         }
@@ -114,7 +114,7 @@ pub fn number(
             {beside}
         </div>
         <p class="complaint" id=format!("{id}-unclear") role="alert">
-            {move || unclear().map(|_| text::UNCLEAR)}
+            {move || unclear().map(|_| text::unclear())}
         </p>
     }
     .into_any()
@@ -162,7 +162,7 @@ pub fn uncertain(
                 data-testid=path.with_value(|path| format!("range-{path}"))
                 on:click=widen
             >
-                {text::RANGE}
+                {text::range()}
                 <span class="hidden">": " {label}</span>
             </button>
         };
@@ -210,7 +210,7 @@ pub fn uncertain(
                     data-testid=path.with_value(|path| format!("one-{path}"))
                     on:click=narrow
                 >
-                    {text::ONE_FIGURE}
+                    {text::one_figure()}
                     <span class="hidden">": " {label}</span>
                 </button>
             </div>

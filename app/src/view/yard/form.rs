@@ -147,10 +147,10 @@ fn EntryTools(whose: Whose) -> impl IntoView {
                 disabled=move || model.editing.read().is_full(list)
                 on:click=copy
             >
-                {text::COPY}
+                {text::copy()}
             </button>
             <button type="button" data-testid="remove-entry" on:click=remove>
-                {text::REMOVE}
+                {text::remove()}
             </button>
             <button
                 type="button"
@@ -158,7 +158,7 @@ fn EntryTools(whose: Whose) -> impl IntoView {
                 disabled=place == 0
                 on:click=move |_| shift(place.saturating_sub(1))
             >
-                {text::EARLIER}
+                {text::earlier()}
             </button>
             <button
                 type="button"
@@ -166,7 +166,7 @@ fn EntryTools(whose: Whose) -> impl IntoView {
                 disabled=is_last
                 on:click=move |_| shift(place + 1)
             >
-                {text::LATER}
+                {text::later()}
             </button>
         </div>
     }
@@ -177,8 +177,8 @@ fn EntryTools(whose: Whose) -> impl IntoView {
 #[component]
 fn Faults(form: Form) -> impl IntoView {
     let heading = match form.whose {
-        Whose::Yard => text::OWN_TO_MEND,
-        Whose::Entry(..) => text::TO_MEND,
+        Whose::Yard => text::own_to_mend(),
+        Whose::Entry(..) => text::to_mend_first(),
     };
     let line = move |fault: Fault| {
         let units = form.model.units.get();
@@ -192,7 +192,7 @@ fn Faults(form: Form) -> impl IntoView {
                     <li>
                         {said} " "
                         <button type="button" on:click=drop>
-                            {text::TAKE_AWAY}
+                            {text::take_away()}
                         </button>
                     </li>
                 }
@@ -275,7 +275,7 @@ pub fn planned(form: Form, plan: Plan, group: &'static str, path: &str) -> AnyVi
         };
         part(
             form,
-            text::MORE.into(),
+            text::more_figures().into(),
             paths,
             summary,
             join(path, "more"),
@@ -324,7 +324,7 @@ fn folded(form: Form, field: &'static Field, group: &'static str, path: String) 
                     data-testid=stored.with_value(|path| format!("leave-out-{path}"))
                     on:click=leave_out
                 >
-                    {text::LEAVE_OUT}
+                    {text::leave_out()}
                     <span class="hidden">" " {title}</span>
                 </button>
             </Show>

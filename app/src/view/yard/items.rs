@@ -3,7 +3,7 @@
 use super::field::{complaint, explains, invalid, needed};
 use super::form::{Form, part, planned};
 use super::plan::Plan;
-use crate::text::{fields, words, yard as text};
+use crate::text::{fields, named, words, yard as text};
 use farend_core::yard::shape::{Field, Shape};
 use leptos::prelude::*;
 use serde_json::{Value, json};
@@ -47,7 +47,7 @@ fn buttons(
             <button
                 type="button"
                 class="small"
-                aria-label=format!("{}: {name}", text::EARLIER)
+                aria-label=named(text::earlier(), &name)
                 disabled=place == 0
                 on:click=earlier
             >
@@ -57,7 +57,7 @@ fn buttons(
                 type="button"
                 class="small"
                 data-testid=path.with_value(|path| format!("remove-{path}[{place}]"))
-                aria-label=format!("{}: {name}", text::REMOVE)
+                aria-label=named(text::remove(), &name)
                 on:click=remove
             >
                 "✕"
@@ -134,9 +134,7 @@ pub fn many(
             disabled=is_full
             on:click=add
         >
-            {text::ADD}
-            ": "
-            {fields::item(key)}
+            {named(text::add_one(), fields::item(key))}
         </button>
     }
     .into_any()
@@ -207,7 +205,7 @@ pub fn words_list(
                 disabled=is_full
                 on:change=add
             >
-                <option value="">{text::ADD} "…"</option>
+                <option value="">{text::add_one()} "…"</option>
                 {options}
             </select>
             <p class="fine" id=format!("{id}-hint")>

@@ -72,13 +72,13 @@ pub fn Lists() -> impl IntoView {
     };
     let hidden = move || rows.read().len().saturating_sub(MOST_SHOWN);
     view! {
-        <section class="lists" aria-label=text::LISTS>
+        <section class="lists" aria-label=text::lists()>
             <fieldset class="switch" data-testid="lists">
-                <legend class="hidden">{text::LISTS}</legend>
+                <legend class="hidden">{text::lists()}</legend>
                 {List::ALL.iter().copied().map(tab).collect_view()}
             </fieldset>
             <label class="search">
-                <span>{text::SEARCH}</span>
+                <span>{text::search()}</span>
                 <input
                     type="text"
                     autocomplete="off"
@@ -105,7 +105,7 @@ pub fn Lists() -> impl IntoView {
                 </For>
             </ul>
             <p class="fine">
-                {move || rows.read().is_empty().then_some(text::NONE_FOUND)}
+                {move || rows.read().is_empty().then_some(text::none_found())}
                 {move || (hidden() > 0).then(|| text::more(hidden()))}
             </p>
         </section>

@@ -30,23 +30,23 @@ pub fn YardView() -> impl IntoView {
         let OpenEntry { list, place } = model.open_entry.get();
         match place {
             Some(place) => view! { <EntryForm whose=Whose::Entry(list, place) /> }.into_any(),
-            None => view! { <p class="fine">{text::CHOOSE}</p> }.into_any(),
+            None => view! { <p class="fine">{text::choose()}</p> }.into_any(),
         }
     };
     view! {
-        <h2>{labels::VIEW_YARD}</h2>
+        <h2>{labels::view_yard()}</h2>
         <Steps />
-        <Fold name="own" title=text::OWN>
+        <Fold name="own" title=text::own()>
             <div class="part-body">
                 <EntryForm whose=Whose::Yard />
             </div>
         </Fold>
-        <Fold name="tables" title=tables_in::TITLE>
+        <Fold name="tables" title=tables_in::title()>
             <YardTables />
         </Fold>
         <div class="editor">
             <Lists />
-            <section class="entry-form" aria-label=labels::VIEW_YARD data-testid="entry">
+            <section class="entry-form" aria-label=labels::view_yard() data-testid="entry">
                 {entry}
             </section>
         </div>

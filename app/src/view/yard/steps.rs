@@ -3,7 +3,7 @@
 use crate::browser;
 use crate::model::Model;
 use crate::storage::{Keeper, Keeping};
-use crate::text::{notices, yard as text};
+use crate::text::{embed, named, notices, yard as text};
 use crate::view::save::hand_over;
 use farend_core::yard::history::{Deed, History};
 use leptos::ev;
@@ -14,8 +14,7 @@ use web_sys::HtmlInputElement;
 /// Offers the yard as a file.
 pub fn save_yard(model: Model) {
     let text = model.editing.read_untracked().to_json().ok();
-    let content = text.and_then(|text| browser::blob(&text, browser::JSON));
-    hand_over(model, text::FILE, content);
+    hand_over(model, text::FILE, text, browser::JSON);
 }
 
 /// Undo, redo, saving, and what becomes of changes.
@@ -26,13 +25,13 @@ pub fn Steps() -> impl IntoView {
     let said = RwSignal::new(String::new());
     let walk = move |back: bool| {
         let history = model.history.read_untracked();
-        let (deed, word) = match back {
-            true => (history.behind().map(text::deed), text::UNDONE),
-            false => (history.ahead().map(text::deed), text::REDONE),
+        let told = match back {
+            true => history.behind().map(|deed| text::undone(&text::deed(deed))),
+            false => history.ahead().map(|deed| text::redone(&text::deed(deed))),
         };
         drop(history);
-        if let Some(deed) = deed {
-            said.set(format!("{word} {deed}"));
+        if let Some(told) = told {
+            said.set(told);
         }
         match back {
             true => model.undo(),
@@ -50,7 +49,7 @@ pub fn Steps() -> impl IntoView {
                 on:click=move |_| walk(back)
             >
                 {move || match deed() {
-                    Some(deed) => format!("{word}: {deed}"),
+                    Some(deed) => named(word, &deed),
                     None => word.to_owned(),
                 }}
             </button>
@@ -58,16 +57,17 @@ pub fn Steps() -> impl IntoView {
     };
     let keeper = Keeper::of_page();
     let kept = move || match &*keeper.keeping.read() {
-        Keeping::Kept | Keeping::SetAside(_) => text::KEPT,
-        Keeping::Not(_) => text::NOT_KEPT,
-        Keeping::Held(_) | Keeping::Other(_) => text::HELD,
+        Keeping::Kept | Keeping::SetAside(_) => text::kept(),
+        Keeping::Not(_) => text::not_kept(),
+        Keeping::Held(_) | Keeping::Other(_) => text::held(),
+        Keeping::OfAddress => embed::anew(),
     };
     view! {
-        <div class="steps" role="group" aria-label=text::STEPS>
-            {button("undo", text::UNDO, History::behind, true)}
-            {button("redo", text::REDO, History::ahead, false)}
+        <div class="steps" role="group" aria-label=text::steps()>
+            {button("undo", text::undo(), History::behind, true)}
+            {button("redo", text::redo(), History::ahead, false)}
             <button type="button" data-testid="save-yard" on:click=move |_| save_yard(model)>
-                {text::SAVE}
+                {text::save()}
             </button>
             <BackToDemo />
             <p class="hidden" role="status">
@@ -99,7 +99,7 @@ fn BackToDemo() -> impl IntoView {
     let button = move || {
         view! {
             <button type="button" id="to-demo" data-testid="to-demo" on:click=ask>
-                {text::TO_DEMO}
+                {text::to_demo()}
             </button>
         }
     };
@@ -107,17 +107,17 @@ fn BackToDemo() -> impl IntoView {
         <Show when=move || asking.get() fallback=button>
             <div class="question">
                 <p id="to-demo-sure" tabindex="-1">
-                    {text::TO_DEMO_SURE}
+                    {text::to_demo_sure()}
                 </p>
                 <div class="tools">
                     <button type="button" data-testid="demo-yes" on:click=move |_| answer(true)>
-                        {text::YES_DEMO}
+                        {text::yes_demo()}
                     </button>
                     <button type="button" data-testid="demo-no" on:click=move |_| answer(false)>
-                        {text::NO_DEMO}
+                        {text::no_demo()}
                     </button>
                     <button type="button" on:click=move |_| save_yard(model)>
-                        {notices::SAVE_YARD}
+                        {notices::save_yard()}
                     </button>
                 </div>
             </div>

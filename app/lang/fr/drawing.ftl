@@ -1,0 +1,3 @@
+### No native speaker has read this yet.
+
+shows = Par où passe { $route } sur la machine, du moteur à l'outil, placé { $seat }.

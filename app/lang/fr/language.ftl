@@ -1,0 +1,5 @@
+### No native speaker has read this yet.
+
+name = Français
+locale = fr
+lists = fr

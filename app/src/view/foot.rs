@@ -1,0 +1,20 @@
+//! The foot of the page: its version, and whether it opens without network.
+
+use crate::browser;
+use crate::offline::Offline;
+use crate::text::offline as text;
+use leptos::prelude::*;
+
+/// The foot.
+#[component]
+pub fn Foot() -> impl IntoView {
+    let offline = expect_context::<Offline>();
+    view! {
+        <footer class="foot" data-testid="foot">
+            <p data-testid="version">{text::version(browser::build().as_deref())}</p>
+            <p role="status" data-testid="page-kept">
+                {move || offline.kept.get().map(text::kept)}
+            </p>
+        </footer>
+    }
+}

@@ -1,0 +1,29 @@
+//! What is wrong with the host's options, told at the page's foot and not in the reader's way.
+
+use crate::model::Model;
+use crate::text::embed as text;
+use farend_core::fault::Fault;
+use leptos::prelude::*;
+
+/// The faults, folded; nothing where there are none.
+#[component]
+pub fn ForHost() -> impl IntoView {
+    let model = Model::of_page();
+    let faults = Memo::new(move |_| {
+        let options = model.options.read_value();
+        let lacks = options.lacks(&model.yard.read());
+        [&options.faults[..], &lacks].concat()
+    });
+    let lines = move || {
+        let line = |fault: &Fault| view! { <li>{fault.to_string()}</li> };
+        faults.read().iter().map(line).collect_view()
+    };
+    view! {
+        <Show when=move || !faults.read().is_empty()>
+            <details class="more for-host" data-testid="for-host">
+                <summary>{move || text::for_host(&faults.read())}</summary>
+                <ul>{lines}</ul>
+            </details>
+        </Show>
+    }
+}

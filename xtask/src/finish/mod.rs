@@ -1,0 +1,30 @@
+//! What happens to the release page after Trunk has built it. Every step goes by the files that are
+//! there, and leaves a finished page as it is.
+
+mod files;
+mod headers;
+mod html;
+mod icons;
+mod integrity;
+mod pack;
+mod successor;
+mod version;
+mod worker;
+
+use std::path::Path;
+
+use anyhow::Result;
+
+pub use files::{first_view, parts};
+pub use headers::{Header, everywhere};
+pub use pack::{brotli, pack};
+pub use successor::successor;
+
+/// Finishes the page in `dist`, with what the repository at `root` has for it.
+pub fn finish(root: &Path, dist: &Path) -> Result<()> {
+    icons::draw(root, dist)?;
+    integrity::write(dist)?;
+    let version = version::stamp(root, dist)?;
+    worker::write(root, dist, &version)?;
+    headers::write(dist)
+}
