@@ -149,5 +149,6 @@ inTab('the script believes nobody but its own frame', {}, async (tab, faults) =>
   await led.evaluate(() => parent.postMessage({ farend: 1, height: 777, lie: true }, '*'));
   await tab.waitForFunction('lies === 4');
   assert.equal(await frame.evaluate((it) => it.clientHeight), height);
-  assert.deepEqual(faults, []);
+  // Chromium warns of the sandbox around the host's own page, which only this flow puts there.
+  assert.deepEqual(faults.filter((it) => !/can escape its sandboxing/.test(it)), []);
 });
