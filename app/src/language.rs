@@ -69,13 +69,9 @@ pub fn spoken() -> &'static Language {
 }
 
 /// A message as its file has it.
-pub fn message(place: usize) -> &'static str {
-    SPOKEN
-        .get()
-        .messages
-        .get(place)
-        .copied()
-        .unwrap_or_default()
+#[inline(never)]
+pub fn message(place: usize) -> &'static &'static str {
+    SPOKEN.get().messages.get(place).unwrap_or(&"")
 }
 
 /// The languages that are offered: all but the one that is only for trying the page.

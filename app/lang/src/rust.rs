@@ -134,7 +134,7 @@ fn function(texts: &Texts, subject: &str, message: &Message, place: usize) -> St
         Kind::Count => "usize".to_owned(),
     };
     match arguments.as_slice() {
-        [] => format!("pub fn {name}() -> &'static str {{ plain({place}) }}\n"),
+        [] => format!("#[inline(always)]\npub fn {name}() -> &'static str {{ plain({place}) }}\n"),
         [(argument, kind)] => format!(
             "pub fn {name}({}: {}) -> String {{ filled({place}, &[{}]) }}\n",
             field(argument),

@@ -10,14 +10,12 @@ pub enum Argument<'a> {
     /// Words, or a number with its unit.
     Text(&'a str),
     /// A count, by which the message may choose a form.
-    #[allow(
-        dead_code,
-        reason = "no message that counts anything is a message all the same"
-    )]
     Count(usize),
 }
 
-/// A message without arguments.
+/// A message without arguments. Hundreds of places ask for one: handing on where it lies takes a third
+/// of the room that handing on the text itself would.
+#[inline(always)]
 pub fn plain(place: usize) -> &'static str {
     language::message(place)
 }
