@@ -42,12 +42,8 @@ enum Command {
     /// A next version of the page in dist/, to try the change from one to the other
     #[command(hide = true)]
     Next { folder: PathBuf },
-    /// Raw and brotli bytes of what the page runs on, and of a first visit against the goal
-    Size {
-        /// Fail when the goal is missed
-        #[arg(long)]
-        check: bool,
-    },
+    /// Raw and brotli bytes of what the page runs on, and of a first visit against tests/bench/budgets.toml
+    Size,
     /// Build, then take pictures and a printed page of it into target/shots/
     Shots,
     /// Compute the figures of tests/reference again and compare them with the committed ones
@@ -57,7 +53,11 @@ enum Command {
         write: bool,
     },
     /// Time the calculation natively and in Chromium, beside ports to JavaScript and Python
-    Bench,
+    Bench {
+        /// Time the page instead: how it loads and answers on a slow phone and a slow network
+        #[arg(long)]
+        web: bool,
+    },
     /// Only install what is missing for all of the above
     Setup,
 }
@@ -78,10 +78,11 @@ pub fn run() -> Result<()> {
         Command::Check => commands::check(&host),
         Command::Build => commands::build(&host),
         Command::Next { folder } => commands::next(&host, &folder),
-        Command::Size { check } => commands::size(&host, check),
+        Command::Size => commands::size(&host),
         Command::Shots => commands::shots(&host),
         Command::Reference { write } => commands::reference(&host, write),
-        Command::Bench => commands::bench(&host),
+        Command::Bench { web: false } => commands::bench(&host),
+        Command::Bench { web: true } => commands::bench_web(&host),
         Command::Setup => commands::setup(&host),
     }
 }

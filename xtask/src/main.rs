@@ -1,6 +1,7 @@
 //! The one entry for people and CI. `cargo xtask help` lists what it does.
 
 mod bench;
+mod budgets;
 mod cli;
 mod commands;
 mod e2e;
@@ -17,6 +18,7 @@ mod size;
 mod steps;
 mod texts;
 mod wasm_opt;
+mod web_bench;
 
 use std::process::ExitCode;
 

@@ -5,10 +5,8 @@ use std::path::Path;
 
 use anyhow::{Result, bail};
 
+use crate::budgets::{Budgets, Weights};
 use crate::finish::{brotli, first_view, parts};
-
-/// The most that a first visit may load, in bytes after brotli.
-const GOAL: usize = 150_000;
 
 struct Weight {
     name: String,
@@ -18,7 +16,8 @@ struct Weight {
     first: bool,
 }
 
-pub fn report(dist: &Path, must_meet_goal: bool) -> Result<()> {
+/// Tells what each file weighs, and fails where the first view takes more than is allowed.
+pub fn report(root: &Path, dist: &Path) -> Result<()> {
     let weights = weigh(dist)?;
     println!("{:>9} {:>9}  file", "raw", "brotli");
     for Weight {
@@ -36,22 +35,12 @@ pub fn report(dist: &Path, must_meet_goal: bool) -> Result<()> {
     let brotli: usize = first().map(|weight| weight.brotli).sum();
     println!("{raw:>9} {brotli:>9}  until the first view stands");
 
-    let share = brotli * 100 / GOAL;
-    if brotli <= GOAL {
-        println!(
-            "Goal {GOAL} bytes of brotli: met, {share} % of it used, {} left.",
-            GOAL - brotli
-        );
-        return Ok(());
+    let Weights { goal, ceiling } = Budgets::read(root)?.first_view;
+    let verdict = if brotli <= goal { "met" } else { "missed" };
+    println!("Goal {goal} bytes of brotli: {verdict}. Nobody may go beyond {ceiling}.");
+    if brotli > ceiling {
+        bail!("the first view takes {brotli} bytes of brotli, {ceiling} are allowed: tests/bench/budgets.toml");
     }
-    let words = format!(
-        "goal {GOAL} bytes of brotli: missed by {}, {share} % of it",
-        brotli - GOAL
-    );
-    if must_meet_goal {
-        bail!(words);
-    }
-    println!("{words}");
     Ok(())
 }
 

@@ -12,7 +12,7 @@ use crate::e2e::Network;
 use crate::host::Host;
 use crate::server::Server;
 use crate::steps::Steps;
-use crate::{bench as times, e2e, finish, page, reference as figures, setup};
+use crate::{bench as times, e2e, finish, page, reference as figures, setup, web_bench};
 
 /// How much `test` runs.
 #[derive(Clone, Copy, PartialEq)]
@@ -59,8 +59,8 @@ pub fn shots(host: &Host) -> Result<()> {
     })
 }
 
-pub fn size(host: &Host, must_meet_goal: bool) -> Result<()> {
-    crate::size::report(&host.dist(), must_meet_goal)
+pub fn size(host: &Host) -> Result<()> {
+    crate::size::report(&host.root, &host.dist())
 }
 
 pub fn reference(host: &Host, write: bool) -> Result<()> {
@@ -76,6 +76,15 @@ pub fn bench(host: &Host) -> Result<()> {
         let python = setup::reference(host, steps)?;
         steps.run("release page", || page::build(host, wasm))?;
         steps.run("times", || times::report(host, wasm, &browser, &python))
+    })
+}
+
+pub fn bench_web(host: &Host) -> Result<()> {
+    timed(|steps| {
+        build_page(host, steps)?;
+        let browser = setup::browser(host, steps)?;
+        setup::flow_packages(host, steps)?;
+        steps.run("times of the page", || web_bench::report(host, &browser))
     })
 }
 
@@ -137,7 +146,7 @@ pub fn test(host: &Host, extent: Extent) -> Result<()> {
                 e2e::spreadsheet(host, &browser, &program)
             })?;
         }
-        steps.run("size", || size(host, false))
+        steps.run("size", || size(host))
     })?;
     if quick {
         println!("Left out by --quick: {NOT_QUICK}.");
