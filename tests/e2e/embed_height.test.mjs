@@ -73,7 +73,7 @@ for (const [where, origin, sandbox] of [
 for (const [what, more] of [['exactly what it is told', ''], ['a little less than it is told', NARROW]]) {
   inTab(`a host that gives ${what} is told no more than a few times`, { viewport: { width: 800, height: 600 } }, async (tab, faults) => {
     const page = await open(tab, other(), { origin: other() }, more);
-    await page.tab.waitForFunction(() => document.querySelector('.curve canvas').width > 0);
+    await page.tab.waitForFunction(() => document.querySelector('.curve canvas')?.width > 0);
     // About three seconds of a screen.
     await frames(tab, 180);
     for (const view of ['grid', 'yard', 'practice', 'pair']) {
