@@ -513,7 +513,7 @@ flow('the power is followed stage by stage, a guess first, to three ideas', {}, 
   assert.notEqual(await page.text('walk-result'), told);
   assert.notEqual(await page.text('walk-takes'), takes);
   const stages = await walkOn(page, false);
-  assert.ok(stages.includes('PTO train') && stages.includes('Hydraulic motor'), stages.join());
+  assert.ok(stages.includes('Gear(PtoTrain)') && stages.includes('Motor'), stages.join());
   assert.equal(await page.part('three-ideas').locator('li').count(), 3);
   await page.part('walk-back').click();
   await page.part('walk-step').waitFor();

@@ -39,7 +39,9 @@ pub fn report(root: &Path, dist: &Path) -> Result<()> {
     let verdict = if brotli <= goal { "met" } else { "missed" };
     println!("Goal {goal} bytes of brotli: {verdict}. Nobody may go beyond {ceiling}.");
     if brotli > ceiling {
-        bail!("the first view takes {brotli} bytes of brotli, {ceiling} are allowed: tests/bench/budgets.toml");
+        bail!(
+            "the first view takes {brotli} bytes of brotli, {ceiling} are allowed: tests/bench/budgets.toml"
+        );
     }
     Ok(())
 }

@@ -58,10 +58,19 @@ pub fn report(host: &Host, browser: &Browser) -> Result<()> {
 fn print(measured: &Measured, budgets: &Budgets) {
     println!("1.6 Mbit/s, 150 ms, a quarter of this machine's speed:");
     for File { name, first, bytes } in &measured.files {
-        let when = if *first { "" } else { "  (after the first view)" };
+        let when = if *first {
+            ""
+        } else {
+            "  (after the first view)"
+        };
         println!("{:>9.0}  {name}{when}", bytes.unwrap_or(f64::NAN));
     }
-    told("usable after", measured.usable, budgets.slow.usable_ms, "ms");
+    told(
+        "usable after",
+        measured.usable,
+        budgets.slow.usable_ms,
+        "ms",
+    );
     println!("all of the pair after {:.0} ms", measured.whole);
     let Drag {
         sliders,
@@ -70,12 +79,19 @@ fn print(measured: &Measured, budgets: &Budgets) {
         p99,
         slowest: (slowest, longest),
     } = &measured.drag;
-    println!("{sliders} sliders dragged at a quarter of this machine's speed, frame to frame: half of them {p50:.1} ms");
+    println!(
+        "{sliders} sliders dragged at a quarter of this machine's speed, frame to frame: half of them {p50:.1} ms"
+    );
     told("95 of 100 within", *p95, budgets.drag.p95_ms, "ms");
     told("99 of 100 within", *p99, budgets.drag.p99_ms, "ms");
     println!("slowest: {slowest}, {longest:.1} ms");
     let [few, many] = measured.memory;
-    told("memory grows by", many - few, budgets.memory.growth_mb, "MB");
+    told(
+        "memory grows by",
+        many - few,
+        budgets.memory.growth_mb,
+        "MB",
+    );
 }
 
 fn told(what: &str, found: f64, goal: f64, unit: &str) {
