@@ -51,6 +51,7 @@ pub fn Header() -> impl IntoView {
                     <LanguageChoice />
                 </Show>
             </div>
+            <Views />
             <Show when=move || model.shows(Part::Files)>
                 <details class="menu" data-testid="menu">
                     <summary id=MENU>{labels::menu()}</summary>
@@ -67,7 +68,6 @@ pub fn Header() -> impl IntoView {
                     </div>
                 </details>
             </Show>
-            <Views />
             <p class="yard" data-testid="yard-name">
                 {yard_name}
                 <Show when=move || model.yard.read().invented>
