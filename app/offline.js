@@ -2,7 +2,9 @@
 // by an event `farend-offline`: kept, refused, or newer, where another version is ready. The page
 // answers by `farend-reload`.
 
-const workers = navigator.serviceWorker;
+// A page in a frame is opened by the page around it; a boxed frame may not even ask for workers.
+const isWhole = window === window.top;
+const workers = isWhole ? navigator.serviceWorker : undefined;
 const script = new URL('sw.js', document.baseURI).href;
 let registration;
 
@@ -51,8 +53,7 @@ function reload() {
   waiting.postMessage('take over');
 }
 
-// A page in a frame is opened by the page around it.
-if (window === window.top) {
+if (isWhole) {
   addEventListener('farend-started', keep, { once: true });
   addEventListener('farend-reload', reload);
 }

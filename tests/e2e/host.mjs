@@ -59,7 +59,7 @@ export async function openHost(tab, origin, body) {
 const open = new URL(`${required('FAREND_SUB_FOLDER')}/`, pageUrl);
 
 /** The address of the framed page with options. */
-export const framedAddress = (query) => `${query.yard ? open : pageUrl}?${new URLSearchParams(query)}`;
+export const framedAddress = (query) => `${query.yard?.includes(':') ? open : pageUrl}?${new URLSearchParams(query)}`;
 
 const escaped = (text) => text.replaceAll('&', '&amp;').replaceAll('"', '&quot;');
 

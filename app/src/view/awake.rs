@@ -6,8 +6,12 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use wasm_bindgen::JsValue;
 
-/// Keeps the screen on for as long as the view that asks for it is there, where the browser offers that.
+/// Keeps the screen on for as long as the view that asks for it is there, where the browser offers that. The
+/// page around a frame would have to allow it.
 pub fn stay_awake() {
+    if browser::is_framed() {
+        return;
+    }
     let lock = StoredValue::<Option<JsValue>, LocalStorage>::new_local(None);
     let hold = move || {
         spawn_local(async move {
