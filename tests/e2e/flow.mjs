@@ -36,10 +36,9 @@ export function inTab(name, options, body) {
 }
 
 /**
- * Runs `body` with the page opened and ready; `options.url` is another address than the usual one, and
- * `options.tolerates` matches the faults that the flow brings about itself.
+ * Runs `body` with the page opened and ready; `options.url` is another address than the usual one.
  */
-export function flow(name, { url = pageUrl, tolerates, ...options }, body) {
+export function flow(name, { url = pageUrl, ...options }, body) {
   inTab(name, options, async (tab, faults) => {
     const page = new FarendPage(tab);
     await page.open(url);
@@ -50,6 +49,6 @@ export function flow(name, { url = pageUrl, tolerates, ...options }, body) {
     }
     const stray = strayRequests(tab.context());
     await body(page);
-    assert.deepEqual([...faults.filter((it) => !tolerates?.test(it)), ...stray], []);
+    assert.deepEqual([...faults, ...stray], []);
   });
 }

@@ -16,7 +16,7 @@ export class FarendPage {
 
   /** Waits until the browser keeps the page for times without network. */
   async keptForOffline() {
-    await this.part('page-kept').filter({ hasText: 'without network' }).waitFor({ state: 'attached' });
+    await this.tab.locator('[data-testid="page-kept"][data-kept="true"]').waitFor({ state: 'attached' });
   }
 
   /**
