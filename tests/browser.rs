@@ -19,17 +19,25 @@ struct Mounted {
     _page: Box<dyn Any>,
 }
 
-fn mounted() -> Mounted {
+async fn mounted() -> Mounted {
     let section: HtmlElement = document()
         .create_element("section")
         .unwrap()
         .unchecked_into();
     document().body().unwrap().append_child(&section).unwrap();
     let page = mount_to(section.clone(), farend_app::Page);
-    Mounted {
+    let mounted = Mounted {
         section,
         _page: Box::new(page),
-    }
+    };
+    // What the first view doesn't need comes after it.
+    let all = ["ledger", "ownrelief"].map(|id| format!("[data-testid={id}]"));
+    until("all of the pair is there", || {
+        let is_there = |it: &String| mounted.section.query_selector(it).unwrap().is_some();
+        all.iter().all(is_there)
+    })
+    .await;
+    mounted
 }
 
 /// Lets the browser go on until something holds: effects are queued behind one another.
@@ -106,8 +114,8 @@ fn the_browser_draws_the_same_cases_as_the_native_build() {
 }
 
 #[wasm_bindgen_test]
-fn six_routes_stand_beside_each_other() {
-    let page = mounted();
+async fn six_routes_stand_beside_each_other() {
+    let page = mounted().await;
     let rows = page.section.query_selector_all("label.row").unwrap();
     assert_eq!(rows.length(), 6);
     let answer = page.text("[data-testid=answer]");
@@ -116,7 +124,7 @@ fn six_routes_stand_beside_each_other() {
 
 #[wasm_bindgen_test]
 async fn every_step_of_a_slider_moves_number_bar_and_ledger() {
-    let page = mounted();
+    let page = mounted().await;
     for bar in ["160", "120", "80"] {
         let before = page.text(HYDRAULICS);
         page.enter(SLIDER, bar, "input");
@@ -133,7 +141,7 @@ async fn every_step_of_a_slider_moves_number_bar_and_ledger() {
 
 #[wasm_bindgen_test]
 async fn a_slider_follows_its_number_box_even_after_it_was_dragged() {
-    let page = mounted();
+    let page = mounted().await;
     page.enter(SLIDER, "100", "input");
     until("the number follows", || page.value(NUMBER) == "100").await;
     page.enter(NUMBER, "210", "change");
@@ -150,7 +158,7 @@ async fn a_slider_follows_its_number_box_even_after_it_was_dragged() {
 
 #[wasm_bindgen_test]
 async fn sliders_stand_right_when_a_machine_with_other_ranges_is_chosen() {
-    let page = mounted();
+    let page = mounted().await;
     for (machine, name) in [
         ("gannet-90", "Gannet"),
         ("wren-18", "Wren"),
@@ -173,7 +181,7 @@ async fn sliders_stand_right_when_a_machine_with_other_ranges_is_chosen() {
 
 #[wasm_bindgen_test]
 async fn the_curve_has_its_message_and_its_table() {
-    let page = mounted();
+    let page = mounted().await;
     let curve: HtmlElement = page.find("[data-testid=curve]");
     until("the curve has its message", || {
         let message = curve.get_attribute("aria-label");
