@@ -20,6 +20,8 @@ struct Mounted {
 }
 
 async fn mounted() -> Mounted {
+    // The page before may have left what it showed in the address.
+    window().location().set_hash("").unwrap();
     let section: HtmlElement = document()
         .create_element("section")
         .unwrap()
