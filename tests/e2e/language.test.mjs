@@ -76,7 +76,7 @@ for (const width of [320, 390]) {
     for (const view of ['pair', 'grid', 'yard', 'practice']) {
       await page.openView(view);
       await page.tab.locator(`[data-testid="view-${view}"][aria-current]`).waitFor();
-      await page.tab.evaluate(() => document.querySelectorAll('main details').forEach((it) => (it.open = true)));
+      await page.tab.evaluate(() => document.querySelectorAll('main details, header details').forEach((it) => (it.open = true)));
       assert.deepEqual(await page.tab.evaluate(outOfPlace), [], view);
     }
   });
@@ -94,7 +94,7 @@ function outOfPlace() {
   for (const it of document.querySelectorAll('main *, header *')) {
     const box = it.getBoundingClientRect();
     const name = `${it.tagName} ${it.textContent.trim().slice(0, 40)}`;
-    if (!box.width || it.closest('.hidden, select, svg defs')) continue;
+    if (!box.width || !it.checkVisibility() || it.closest('.hidden, select, svg defs')) continue;
     if (box.right > innerWidth + 1 && !within(it, clips)) told.push(`beyond the page: ${name}`);
     // What only listeners are told has one pixel.
     const isCut = it.clientWidth > 1 && getComputedStyle(it).overflowX === 'hidden' && it.scrollWidth > it.clientWidth + 1;
