@@ -4,7 +4,7 @@ mod frame;
 
 pub use frame::{
     address, colour, follow_height, now, open_tab, origin_of, public_address, query, root_style,
-    set_root_class, set_root_style, tell_parent, yard_address,
+    set_root_style, tell_parent, yard_address,
 };
 
 use js_sys::Promise;
@@ -100,10 +100,9 @@ pub fn replace_query(name: &str, word: &str) {
 pub fn name_document(locale: &str, title: &str) {
     if let Some(document) = window().and_then(|window| window.document()) {
         document.set_title(title);
-        if let Some(root) = document.document_element() {
-            // The name of the attribute is sound.
-            let _ = root.set_attribute("lang", locale);
-        }
+    }
+    if let Some(root) = root() {
+        root.set_lang(locale);
     }
 }
 
@@ -320,10 +319,14 @@ async fn decoded(address: &str) -> Option<HtmlImageElement> {
     Some(image)
 }
 
+/// The whole document.
+fn root() -> Option<HtmlElement> {
+    window()?.document()?.document_element()?.dyn_into().ok()
+}
+
 /// Marks the whole document for the style sheet, or takes the mark away.
 pub fn mark(attribute: &str, on: bool) {
-    let root = window().and_then(|window| window.document()?.document_element());
-    if let Some(root) = root {
+    if let Some(root) = root() {
         // The name is ours, so there is no way to fail.
         let _ = root.toggle_attribute_with_force(attribute, on);
     }

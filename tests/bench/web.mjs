@@ -17,8 +17,8 @@ const CHANGES = [100, 1_000];
 const median = (values) => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)];
 const part = (values, share) => values[Math.min(values.length - 1, Math.floor(values.length * share))];
 
-/** A fresh tab, slowed down, with a note of all that came over the network. */
-async function slowed(browser, network) {
+/** A fresh tab, with its network or its processor slowed down. */
+async function slowed(browser, { network = false, cpu = 1 }) {
   const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
   // What a worker keeps for later would be counted with what is loaded.
   await context.addInitScript(() => Object.defineProperty(navigator, 'serviceWorker', { value: undefined }));
@@ -34,12 +34,12 @@ async function slowed(browser, network) {
       uploadThroughput: SLOW.bytesPerSecond,
     });
   }
-  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOW.cpu });
+  await session.send('Emulation.setCPUThrottlingRate', { rate: cpu });
   return { context, tab, session, faults };
 }
 
 async function load(browser) {
-  const { context, tab, session, faults } = await slowed(browser, true);
+  const { context, tab, session, faults } = await slowed(browser, { network: true, cpu: SLOW.cpu });
   const files = new Map();
   let usable = false;
   session.on('Network.responseReceived', ({ requestId, response }) =>
@@ -64,7 +64,7 @@ async function load(browser) {
 
 /** Drags each slider from end to end and back, a step each frame: the time between frames. */
 async function drag(browser) {
-  const { context, tab, faults } = await slowed(browser, false);
+  const { context, tab, faults } = await slowed(browser, { cpu: SLOW.cpu });
   await tab.goto(pageUrl);
   await tab.getByTestId('ledger').waitFor();
   const sliders = await tab.locator('.what-if input[type="range"]:visible').all();
@@ -102,8 +102,7 @@ async function drag(browser) {
 
 /** The memory of page and program, in MB, after some changes and after many. */
 async function memory(browser) {
-  const { context, tab, session } = await slowed(browser, false);
-  await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  const { context, tab, session } = await slowed(browser, {});
   await tab.goto(pageUrl);
   await tab.getByTestId('ledger').waitFor();
   const megabytes = [];

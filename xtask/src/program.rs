@@ -6,17 +6,20 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use anyhow::{Context, Result, bail};
-use sha2::{Digest, Sha256};
+use anyhow::{Context, Result};
 use wasm_split_cli_support::{Options, transform};
 use xshell::cmd;
 
+use crate::finish::html;
+use crate::finish::sum::Sum;
 use crate::host::Host;
 use crate::setup::TARGET;
 use crate::wasm_opt;
 
 /// The program's name, as Trunk and wasm-bindgen write it.
 const NAME: &str = "farend-app";
+/// Bytes of the sum that a name holds.
+const BYTES: usize = 8;
 /// The script that loads parts, as it is called before its name holds a version.
 const LOADER: &str = "parts.js";
 
@@ -72,7 +75,10 @@ fn read(path: &PathBuf) -> Result<(String, Vec<u8>)> {
 /// Puts the files into the page in place of Trunk's, with the program's version in their names: they
 /// name each other, so each of them changes with any of them.
 fn place(files: &[(String, Vec<u8>)], dist: &Path) -> Result<()> {
-    let version = version(files);
+    let sum = files.iter().fold(Sum::default(), |sum, (name, content)| {
+        sum.and(name, content)
+    });
+    let version = sum.told(BYTES);
     let names: Vec<_> = files
         .iter()
         .map(|(name, _)| (name, versioned(name, &version)))
@@ -89,26 +95,15 @@ fn place(files: &[(String, Vec<u8>)], dist: &Path) -> Result<()> {
     }
     let index = dist.join("index.html");
     let mut page = fs::read_to_string(&index)?;
-    for ending in [".js", "_bg.wasm"] {
-        let old = old(dist, ending, &version)?;
+    for (name, ending) in [("page-code", ".js"), ("page-wasm", "_bg.wasm")] {
+        let old =
+            html::meta(&page, "name", name).with_context(|| format!("no {name} in the page"))?;
+        let old = old.trim_start_matches("./").to_owned();
         page = page.replace(&old, &versioned(&format!("{NAME}{ending}"), &version));
         fs::remove_file(dist.join(old))?;
     }
     fs::write(index, page)?;
     Ok(())
-}
-
-fn version(files: &[(String, Vec<u8>)]) -> String {
-    let mut sum = Sha256::new();
-    for (name, content) in files {
-        sum.update(name);
-        sum.update(content);
-    }
-    let sum = sum.finalize();
-    sum.iter()
-        .take(8)
-        .map(|byte| format!("{byte:02x}"))
-        .collect()
 }
 
 /// "farend-app_bg.wasm" becomes "farend-app-0123456789abcdef_bg.wasm", "parts.js" "parts-0123456789abcdef.js".
@@ -133,18 +128,6 @@ fn renamed(script: &str, names: &[(&String, String)]) -> String {
     })
 }
 
-/// The file that Trunk has put there: its name holds a sum of Trunk's.
-fn old(dist: &Path, ending: &str, version: &str) -> Result<String> {
-    for entry in fs::read_dir(dist)? {
-        let name = entry?.file_name().to_string_lossy().into_owned();
-        let is_ours = name.contains(version);
-        if name.starts_with(NAME) && name.ends_with(ending) && !is_ours {
-            return Ok(name);
-        }
-    }
-    bail!("{} has no {NAME}…{ending}", dist.display())
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -163,11 +146,5 @@ mod tests {
             "import * as a from \"./farend-app-7f.js\"; new URL('farend-app-7f_bg.wasm', b); \
             fetch(new URL(\"./split_yard-7f.wasm\", b)); ({ \"./farend-app.js\": a })"
         );
-    }
-
-    #[test]
-    fn another_content_is_another_version() {
-        let file = |content: &str| vec![("a.js".to_owned(), content.as_bytes().to_vec())];
-        assert_ne!(version(&file("1")), version(&file("2")));
     }
 }

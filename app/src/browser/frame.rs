@@ -1,10 +1,10 @@
 //! The page's own address, the page around it, and its colours.
 
-use super::window;
+use super::{root, window};
 use js_sys::{Array, Date, Object, Reflect};
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{CanvasRenderingContext2d, HtmlCanvasElement, HtmlElement, ResizeObserver, Url};
+use web_sys::{CanvasRenderingContext2d, HtmlCanvasElement, ResizeObserver, Url};
 
 /// The query's option that is of no use but in a frame.
 const OF_A_FRAME: &str = "origin";
@@ -76,18 +76,6 @@ pub fn open_tab(address: &str) -> bool {
 /// Now, as headers of the web write it.
 pub fn now() -> String {
     Date::new_0().to_utc_string().into()
-}
-
-fn root() -> Option<HtmlElement> {
-    window()?.document()?.document_element()?.dyn_into().ok()
-}
-
-/// Gives the whole document a class.
-pub fn set_root_class(class: &str) {
-    if let Some(root) = root() {
-        // A class of plain letters has no way to be refused.
-        let _ = root.class_list().add_1(class);
-    }
 }
 
 /// What the style sheet says of a name.

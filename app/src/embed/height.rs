@@ -13,12 +13,12 @@ use wasm_bindgen::JsValue;
 const VERSION: u8 = 1;
 
 /// Tells the height of what is in the page, now and whenever it changes, and when the page stands.
-/// What is in it must not hang on the frame's own height: the class sees to that in the style sheet.
+/// What is in it must not hang on the frame's own height: the mark sees to that in the style sheet.
 pub fn tell(origin: Option<String>, stands: impl Fn() -> bool + 'static) {
     let Some(origin) = origin.filter(|_| browser::is_framed()) else {
         return;
     };
-    browser::set_root_class("fitted");
+    browser::mark("data-fitted", true);
     let to = origin.clone();
     Effect::new(move |before: Option<bool>| {
         let told = before == Some(true);

@@ -3,11 +3,12 @@
 
 mod files;
 mod headers;
-mod html;
+pub mod html;
 mod icons;
 mod integrity;
 mod pack;
 mod successor;
+pub mod sum;
 mod version;
 mod worker;
 

@@ -6,7 +6,8 @@ use std::path::Path;
 use anyhow::{Context, Result};
 
 use super::files::{self, PAGE};
-use super::{finish, html, integrity};
+use super::sum::Sum;
+use super::{finish, html};
 
 /// What the start script of the next version has more.
 const CHANGE: &str = "\n// The next version.\n";
@@ -33,13 +34,10 @@ pub fn successor(root: &Path, dist: &Path, next: &Path) -> Result<()> {
     });
     let old = script.context("no start script in index.html")?;
     let content = fs::read_to_string(next.join(&old))? + CHANGE;
-    let sum: String = integrity::of(content.as_bytes())
-        .bytes()
-        .rev()
-        .take(8)
-        .map(|byte| format!("{byte:02x}"))
-        .collect();
-    let new = format!("start-{sum}.js");
+    let new = format!(
+        "start-{}.js",
+        Sum::default().and(&old, content.as_bytes()).told(8)
+    );
     fs::write(next.join(&new), content)?;
     fs::remove_file(next.join(&old))?;
     fs::write(next.join(PAGE), page.replace(&old, &new))?;

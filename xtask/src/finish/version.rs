@@ -4,9 +4,9 @@ use std::fs;
 use std::path::Path;
 
 use anyhow::{Result, ensure};
-use sha2::{Digest, Sha256};
 
 use super::files::{self, PAGE, parts};
+use super::sum::Sum;
 use super::{html, worker};
 
 /// Bytes of the sum that are told: enough for a person to tell two versions apart.
@@ -21,31 +21,18 @@ pub fn stamp(root: &Path, dist: &Path) -> Result<String> {
         "no page-version in {PAGE}"
     );
     // The page can't be of the sum that stands in it.
-    let mut sum = Sha256::new();
+    let mut sum = Sum::default();
     for name in parts(dist)? {
         let content = match name.as_str() {
             PAGE => stamped(&page, "").into_bytes(),
             _ => fs::read(dist.join(&name))?,
         };
-        add(&mut sum, &name, &content);
+        sum = sum.and(&name, &content);
     }
-    add(&mut sum, files::WORKER, worker::template(root)?.as_bytes());
-    let version: String = sum
-        .finalize()
-        .iter()
-        .take(BYTES)
-        .map(|byte| format!("{byte:02x}"))
-        .collect();
+    let worker = worker::template(root)?;
+    let version = sum.and(files::WORKER, worker.as_bytes()).told(BYTES);
     fs::write(path, stamped(&page, &version))?;
     Ok(version)
-}
-
-/// Names and contents with their lengths, so that none can stand for another.
-fn add(sum: &mut Sha256, name: &str, content: &[u8]) {
-    for part in [name.as_bytes(), content] {
-        sum.update((part.len() as u64).to_le_bytes());
-        sum.update(part);
-    }
 }
 
 fn stamped(page: &str, version: &str) -> String {
