@@ -9,13 +9,13 @@ use crate::drive::{Drive, Limit, Rate, Stall};
 use crate::formula::Formula;
 use crate::quantity::{AngularSpeed, Power};
 use crate::root::{Bracket, rising_root};
-use crate::stage::{AtWork, Stage, StagePhysics};
+use crate::stage::{AtWork, Stage, StageKind, StagePhysics};
 
 /// What one stage took and handed on.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Passage {
+pub struct Passage<S = Stage> {
     /// The stage.
-    pub stage: Stage,
+    pub stage: S,
     /// What it took.
     pub takes: Drive,
     /// What it handed on.
@@ -24,7 +24,7 @@ pub struct Passage {
     pub loss: Power,
 }
 
-impl Passage {
+impl<S: StagePhysics> Passage<S> {
     /// The stage's equations with their figures filled in; none where nothing is handed on, for
     /// then none of them holds.
     pub fn formulas(&self, at: &AtWork) -> Vec<Formula> {
@@ -37,11 +37,11 @@ impl Passage {
 
 /// A route's stages in order, with what each took, lost and passed on.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Ledger {
+pub struct Ledger<S = Stage> {
     /// What the engine could give at this speed.
     pub available: Power,
     /// The stages. As far as oil or shafts move; the rest is left out after a stall.
-    pub passages: Vec<Passage>,
+    pub passages: Vec<Passage<S>>,
     /// Which values its figures have, and the oil.
     pub at: AtWork,
     /// What holds the power where it is.
@@ -50,7 +50,7 @@ pub struct Ledger {
     pub stall: Option<Stall>,
 }
 
-impl Ledger {
+impl<S: StagePhysics> Ledger<S> {
     /// Power that the route takes from the engine.
     pub fn taken(&self) -> Power {
         self.passages
@@ -81,11 +81,11 @@ impl Ledger {
     }
 }
 
-/// Stages joined to an engine.
+/// Stages joined to an engine: those of this crate, or any that tell what [`StagePhysics`] asks.
 #[derive(Clone, Copy, Debug)]
-pub struct Chain<'a> {
+pub struct Chain<'a, S = Stage> {
     /// The stages, from the engine on.
-    pub stages: &'a [Stage],
+    pub stages: &'a [S],
     /// What the engine can give them.
     pub available: Power,
     /// The engine's speed.
@@ -129,7 +129,7 @@ const BEST: f64 = 1e-8;
 /// A part by which less is taken to see whether more would arrive.
 const LESS: f64 = 1e-7;
 
-impl Chain<'_> {
+impl<S: StagePhysics + Copy> Chain<'_, S> {
     fn begin(&self, part: f64) -> Drive {
         Drive {
             rate: Rate::Turning(self.speed),
@@ -163,7 +163,7 @@ impl Chain<'_> {
             if stage.kind().heats_oil() {
                 running.heat = running.heat + pass.loss;
             }
-            if let Stage::Pump(_) = stage {
+            if stage.kind() == StageKind::Pump {
                 running.pumped = Some(pass.gives);
             }
             running.end = pass.gives;
@@ -301,7 +301,7 @@ impl Chain<'_> {
     ///
     /// # Errors
     /// As [`Self::running`].
-    pub fn ledger(&self, running: &Running, limit: Limit) -> Result<Ledger, Stall> {
+    pub fn ledger(&self, running: &Running, limit: Limit) -> Result<Ledger<S>, Stall> {
         let mut passages = Vec::with_capacity(self.stages.len());
         let mut takes = self.begin(running.part);
         // Without flow nothing moves, so nothing is taken.

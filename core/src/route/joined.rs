@@ -21,9 +21,9 @@ pub struct Filling {
 
 /// A route's stages in order, and the oil that it works with.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Joined {
+pub struct Joined<S = Stage> {
     /// From the engine on.
-    pub stages: Vec<Stage>,
+    pub stages: Vec<S>,
     /// The oil; nothing reads it where no stage has any.
     pub oil: OilAtWork,
     /// What the engine can give them, and its speed.
@@ -33,16 +33,6 @@ pub struct Joined {
 }
 
 impl Joined {
-    /// With each figure at one of its values.
-    pub fn chain(&self, corner: Corner) -> Chain<'_> {
-        Chain {
-            stages: &self.stages,
-            available: self.budget.left(corner),
-            speed: self.budget.speed,
-            at: AtWork::new(&self.oil, corner),
-        }
-    }
-
     /// The route's pump and the speed of its shaft: the engine's, through the gears before it.
     pub fn pump(&self) -> Option<(&Pump, AngularSpeed)> {
         let mut speed = self.budget.speed;
@@ -54,6 +44,18 @@ impl Joined {
             }
         }
         None
+    }
+}
+
+impl<S: StagePhysics + Copy> Joined<S> {
+    /// With each figure at one of its values.
+    pub fn chain(&self, corner: Corner) -> Chain<'_, S> {
+        Chain {
+            stages: &self.stages,
+            available: self.budget.left(corner),
+            speed: self.budget.speed,
+            at: AtWork::new(&self.oil, corner),
+        }
     }
 
     /// Shows each uncertain figure in turn, with the stage that it belongs to, always in the same
