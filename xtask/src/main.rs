@@ -17,6 +17,7 @@ mod setup;
 mod size;
 mod steps;
 mod texts;
+mod tidy;
 mod wasm_opt;
 mod web_bench;
 

@@ -1,0 +1,54 @@
+//! A file that grows long has two subjects, or says why it has one.
+
+use std::path::Path;
+
+use anyhow::Result;
+
+use super::files::{File, under};
+
+const LONGEST: usize = 400;
+
+/// What is code.
+const ENDINGS: [&str; 6] = ["css", "html", "js", "mjs", "py", "rs"];
+
+/// Longer files, and why they stay whole.
+const LONG: [(&str, &str); 0] = [];
+
+pub fn check(root: &Path) -> Result<Vec<String>> {
+    Ok(of(&under(root, "", &ENDINGS)?, &LONG))
+}
+
+fn of(files: &[File], known: &[(&str, &str)]) -> Vec<String> {
+    let is_known = |path: &str| known.iter().any(|(it, _)| *it == path);
+    let is_long = |it: &&File| it.text.lines().count() > LONGEST;
+    let mut faults: Vec<_> = files
+        .iter()
+        .filter(is_long)
+        .filter(|it| !is_known(&it.path))
+        .map(|it| format!("{}: more than {LONGEST} lines, and no reason why", it.path))
+        .collect();
+    let is_still = |path: &str| files.iter().filter(is_long).any(|it| it.path == path);
+    let over = known.iter().filter(|(path, _)| !is_still(path));
+    faults.extend(over.map(|(path, _)| format!("{path}: isn't long any more, its reason can go")));
+    faults
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_long_file_needs_a_reason_and_a_short_one_none() {
+        let file = |path: &str, lines: usize| File {
+            path: path.to_owned(),
+            text: "line\n".repeat(lines),
+        };
+        let files = [file("short.rs", LONGEST), file("long.rs", LONGEST + 1)];
+        assert_eq!(of(&files, &[]).len(), 1);
+        assert!(of(&files, &[("long.rs", "why")]).is_empty());
+        assert_eq!(
+            of(&files, &[("long.rs", "why"), ("short.rs", "why")]).len(),
+            1
+        );
+    }
+}
