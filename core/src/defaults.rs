@@ -57,12 +57,12 @@ pub fn coupler_drop() -> Spread<Pressure> {
 /// Part of its set pressure at which a relief valve begins to open.
 pub const RELIEF_OPENS: Spread<f64> = Spread::new(0.80, 0.90, 0.95, Source::CommonPractice);
 
-/// Rated flow of a coupler of size 12.5.
+/// Rated flow of a coupler of size 12.5: its source is [`Source::CouplerTable`].
 pub fn coupler_flow() -> Flow {
     CouplerSize::Size12.rated().0
 }
 
-/// The oil: ISO VG 46.
+/// The oil: ISO VG 46, which is common practice.
 pub fn oil() -> Oil {
     Grade::Vg46.typical()
 }

@@ -19,7 +19,8 @@ pub struct Coefficients {
 /// Joules of a kilowatt hour.
 const KILOWATT_HOUR: f64 = 3.6e6;
 
-/// The usual energy of a measure's file unit (t, 1000 m², m³, km) in joules for each SI unit.
+/// The usual energy of a measure's file unit (t, 1000 m², m³, km) in joules for each SI unit; its
+/// source is the definition of the units.
 pub fn joules_per_unit(measure: Measure, kilowatt_hours: f64) -> f64 {
     let units = match measure {
         Measure::Mass | Measure::Area | Measure::Length => 1000.0,
@@ -28,7 +29,8 @@ pub fn joules_per_unit(measure: Measure, kilowatt_hours: f64) -> f64 {
     kilowatt_hours * KILOWATT_HOUR / units
 }
 
-/// The coefficients of a kind; `None` where they are too different from one to another.
+/// The coefficients of a kind, each with its source; `None` where they are too different from one to
+/// another.
 pub fn coefficients(kind: ImplementKind) -> Option<Coefficients> {
     let idle = |low, likely, high| Spread::new(low, likely, high, Source::FromMemory);
     let energy = |measure, [low, likely, high]: [f64; 3], source| {
@@ -95,7 +97,8 @@ pub fn coefficients(kind: ImplementKind) -> Option<Coefficients> {
     }
 }
 
-/// The power of the rotor's speed that the energy of what is thrown grows with.
+/// The power of the rotor's speed that the energy of what is thrown grows with; its source is the
+/// definition of kinetic energy.
 pub const THROWN: f64 = 2.0;
 
 /// What an implement of a kind is usually driven on: this project's judgement.

@@ -35,7 +35,7 @@ enum Command {
         #[arg(long, conflicts_with = "quick")]
         full: bool,
     },
-    /// The fast part: format, clippy and tests of the native build
+    /// The fast part: format, rules of the house, clippy and tests of the native build
     Check,
     /// Build the release page into dist/
     Build,

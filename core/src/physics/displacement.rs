@@ -110,7 +110,7 @@ impl Losses {
 
     /// Part of V·Δp/2π that dry friction takes.
     ///
-    /// Equation: C_f. Units: none. Source: Wilson's model, from memory.
+    /// Equation: C_f. Units: none. Valid range: any losses. Source: Wilson's model, from memory.
     pub fn friction(&self) -> f64 {
         // C_f = torque·(1 − share)
         self.torque * (1.0 - DRAG_SHARE)

@@ -44,8 +44,8 @@ pub enum CurveFault {
 impl Curve {
     /// A curve through points in order of their speeds.
     ///
-    /// Units: SI. Valid range: two points or more, all finite and above zero, each faster than the
-    /// one before. Source: none needed.
+    /// Equation: none, the points stay as they are. Units: SI. Valid range: two points or more, all
+    /// finite and above zero, each faster than the one before. Source: none needed.
     ///
     /// # Errors
     /// Everything that is wrong with the points.

@@ -69,6 +69,7 @@ words! {
 impl Grade {
     /// Viscosity at 40 °C: the grade's midpoint, and a tenth below and above.
     ///
+    /// Equation: ν = k·ν_mid, k from 0.9 to 1.1. Units: SI; cSt in the table. Valid range: any grade.
     /// Source: aimsindustrial.com.au, oil viscosity chart, for VG 46 and 68; ISO 3448, from memory,
     /// for the others.
     pub fn at_40(self) -> Spread<Viscosity> {

@@ -1,6 +1,7 @@
 //! The routes, as data: each is a list of parts that machine, kit and implement bring.
 //! A new route is a new variant and a new list here.
 
+mod assembly;
 pub mod joined;
 pub mod part;
 

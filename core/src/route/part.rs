@@ -1,24 +1,14 @@
 //! What each part of a route adds: stages, or the reason why it can't be there.
 
+use super::assembly::Assembly;
 use crate::budget::Budget;
-use crate::defaults;
 use crate::implement::{Implement, InputMotor, InputShaft, Place};
-use crate::kit::{Kit, KitPump};
-use crate::machine::{
-    Circuit, Machine, MachineKind, Outlet, Pto, Reservoir, SteeringShare, Supply,
-};
-use crate::physics::displacement::RatedPoint;
-use crate::physics::hydraulic::pump_displacement;
-use crate::physics::oil::Oil;
+use crate::kit::Kit;
+use crate::machine::{Circuit, Machine, MachineKind, Outlet};
 use crate::quantity::{AngularSpeed, Flow};
 use crate::route::joined::{Filling, Joined};
 use crate::settings::Settings;
-use crate::stage::divert::{Divert, most_flow};
-use crate::stage::gear::Gear;
-use crate::stage::motor::Motor;
-use crate::stage::pump::{Pump, PumpSize};
-use crate::stage::steering::Steering;
-use crate::stage::valve::Valve;
+use crate::stage::divert::most_flow;
 use crate::stage::{OilAtWork, Stage};
 
 /// A part of a route.
@@ -102,10 +92,6 @@ impl NoFit {
     }
 }
 
-/// Brought over needed input speed, both rated, that can still be worked with: this project's
-/// judgement.
-const SPEED_FITS: core::ops::RangeInclusive<f64> = 0.8..=1.1;
-
 /// The PTO's rated speed over the one that a kit is built for: this project's judgement.
 const KIT_FITS: core::ops::RangeInclusive<f64> = 0.95..=1.05;
 
@@ -141,19 +127,6 @@ impl MachineAtWork {
             oil: OilAtWork::of(&oil, settings.oil_temperature()),
         }
     }
-}
-
-/// Stages and reasons as the parts add them.
-#[derive(Debug, Default)]
-struct Assembly {
-    stages: Vec<Stage>,
-    reasons: Vec<NoFit>,
-    /// Speed of the shaft reached so far when the PTO has its rated speed.
-    rated: Option<AngularSpeed>,
-    /// The oil, where a kit brings its own.
-    oil: Option<Oil>,
-    /// The tank.
-    reservoir: Reservoir,
 }
 
 /// Joins up a route.
@@ -295,151 +268,4 @@ pub fn circuit<'a>(
         .iter()
         .chain(outlets)
         .find_map(|outlet| machine.circuit(*outlet))
-}
-
-impl Assembly {
-    fn gear(&mut self, gear: Gear) {
-        self.rated = self.rated.map(|speed| speed * gear.ratio);
-        self.stages.push(Stage::Gear(gear));
-    }
-
-    fn pto(&mut self, machine: &Machine, pto: Option<&Pto>, missing: NoFit) {
-        match pto {
-            None => self.reasons.push(missing),
-            Some(pto) => {
-                self.stages.push(Stage::Gear(pto.train(&machine.engine)));
-                self.rated = Some(pto.rated);
-            }
-        }
-    }
-
-    fn circuit(&mut self, circuit: &Circuit, implement: &Implement, settings: &Settings) {
-        let flow = match settings.own.flow {
-            None => circuit.flow,
-            Some(flow) => circuit.flow.moved_to(flow),
-        };
-        let (less, steering) = match circuit.steering {
-            SteeringShare::SeparatePump => (None, None),
-            SteeringShare::Summed(flow) => (Some(flow), None),
-            SteeringShare::FixedPriority(flow) => (None, Some(Steering::FixedPriority(flow))),
-            SteeringShare::LoadSensingPriority => (None, Some(Steering::LoadSensing)),
-        };
-        let asked = implement.motor.as_ref().map(|motor| {
-            let most = most_for(motor, implement);
-            match steering {
-                // Q_asked = Q_motor + Q_st
-                Some(Steering::FixedPriority(taken)) => most + taken.likely,
-                _ => most,
-            }
-        });
-        self.stages.push(Stage::Pump(Pump {
-            size: PumpSize::Sheet {
-                flow,
-                less,
-                volumetric: circuit.volumetric.likely,
-            },
-            rated: RatedPoint {
-                speed: circuit.engine_speed,
-                pressure: circuit.relief.likely,
-                viscosity: defaults::rated_viscosity(),
-            },
-            volumetric: circuit.volumetric,
-            hydro_mechanical: circuit.hydro_mechanical,
-            relief: match settings.own.relief {
-                None => circuit.relief,
-                Some(relief) => circuit.relief.moved_to(relief),
-            },
-            demand: match circuit.supply {
-                Supply::OpenCentre => None,
-                Supply::PressureCompensated | Supply::LoadSensing => asked,
-            },
-        }));
-        self.reservoir = circuit.reservoir;
-        self.stages.extend(steering.map(Stage::Steering));
-        self.divert(implement);
-        self.stages.push(Stage::Valve(circuit.open_valve()));
-    }
-
-    fn kit_pump(&mut self, pump: &KitPump, implement: &Implement, settings: &Settings) {
-        if let Some(brings) = self.rated.filter(|speed| *speed > pump.highest) {
-            self.reasons.push(NoFit::PumpTooFast {
-                brings,
-                highest: pump.highest,
-            });
-        }
-        // Where there is no PTO, its speed is of no matter: a reason has been given.
-        let speed = self.rated.unwrap_or(pump.highest);
-        // V = 2π·Q/(ω·ηv) for a wished flow at the PTO's rated speed.
-        let displacement = settings.pack.flow.map_or(pump.displacement, |flow| {
-            pump_displacement(flow, speed, pump.volumetric.likely)
-        });
-        self.stages.push(Stage::Pump(Pump {
-            size: PumpSize::Displacement(displacement),
-            rated: RatedPoint {
-                speed,
-                pressure: pump.relief.likely,
-                viscosity: defaults::rated_viscosity(),
-            },
-            volumetric: pump.volumetric,
-            hydro_mechanical: pump.hydro_mechanical,
-            relief: match settings.pack.relief {
-                None => pump.relief,
-                Some(relief) => pump.relief.moved_to(relief),
-            },
-            demand: None,
-        }));
-        self.oil = Some(pump.oil);
-        self.reservoir = pump.reservoir;
-        self.divert(implement);
-        self.stages.push(Stage::Valve(Valve::Open {
-            drop: pump.valve,
-            at: pump.displacement * speed,
-        }));
-    }
-
-    fn divert(&mut self, implement: &Implement) {
-        if let Some(motor) = &implement.motor {
-            self.stages.push(Stage::Divert(Divert {
-                most: most_for(motor, implement),
-            }));
-        }
-    }
-
-    fn motor(&mut self, motor: &InputMotor, implement: &Implement) {
-        self.stages.push(Stage::Motor(Motor {
-            displacement: motor.displacement,
-            rated: RatedPoint {
-                speed: implement.rotor.rated / motor.ratio,
-                pressure: motor.highest_pressure,
-                viscosity: defaults::rated_viscosity(),
-            },
-            volumetric: motor.volumetric,
-            hydro_mechanical: motor.hydro_mechanical,
-            highest: motor.highest_pressure,
-        }));
-        let steps = implement.from_motor(motor);
-        self.stages.extend(steps.map(Stage::Gear));
-    }
-
-    fn shaft(&mut self, implement: &Implement, place: Place) {
-        let Some(brings) = self.rated else {
-            // Without a PTO the speed is unknown: only say whether the implement has a shaft.
-            if !implement.shafts.iter().any(|shaft| shaft.place == place) {
-                self.reasons.push(NoFit::NoShaft(place));
-            }
-            return;
-        };
-        match nearest_shaft(implement, place, brings) {
-            None => self.reasons.push(NoFit::NoShaft(place)),
-            Some(shaft) if SPEED_FITS.contains(&(brings / shaft.speed)) => {
-                for gear in implement.from_shaft(shaft) {
-                    self.gear(gear);
-                }
-            }
-            Some(shaft) => self.reasons.push(NoFit::WrongSpeed {
-                brings,
-                needs: shaft.speed,
-            }),
-        }
-    }
 }

@@ -12,7 +12,7 @@ use crate::e2e::Network;
 use crate::host::Host;
 use crate::server::Server;
 use crate::steps::Steps;
-use crate::{bench as times, e2e, finish, page, reference as figures, setup, web_bench};
+use crate::{bench as times, e2e, finish, page, reference as figures, setup, tidy, web_bench};
 
 /// How much `test` runs.
 #[derive(Clone, Copy, PartialEq)]
@@ -159,6 +159,7 @@ pub fn test(host: &Host, extent: Extent) -> Result<()> {
 
 fn native(host: &Host, steps: &mut Steps) -> Result<()> {
     steps.run("format", || lint::format(host))?;
+    steps.run("tidy", || tidy::check(&host.root))?;
     steps.run("clippy", || lint::clippy(host))?;
     steps.run("tests", || tests::native(host))
 }

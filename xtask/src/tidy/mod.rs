@@ -37,14 +37,3 @@ pub fn check(root: &Path) -> Result<()> {
         many => bail!("{many} breaches of the rules in xtask/src/tidy/"),
     }
 }
-
-#[cfg(test)]
-mod tests {
-    #[test]
-    fn the_house_is_tidy() {
-        let root = std::path::Path::new(env!("CARGO_MANIFEST_DIR"))
-            .parent()
-            .unwrap();
-        super::check(root).unwrap();
-    }
-}
