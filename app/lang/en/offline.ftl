@@ -9,3 +9,4 @@ version = Version { $number }
 version-of-build = Version { $number } ({ $build })
 kept = This browser keeps the page: it opens without network too.
 refused = This browser doesn't keep the page: it takes a network to open it.
+licences = Licences of what this is built with

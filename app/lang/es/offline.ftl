@@ -10,3 +10,4 @@ version = Versión { $number }
 version-of-build = Versión { $number } ({ $build })
 kept = Este navegador guarda la página: se abre también sin red.
 refused = Este navegador no guarda la página: hace falta red para abrirla.
+licences = Licencias de lo que compone este programa

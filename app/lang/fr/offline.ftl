@@ -10,3 +10,4 @@ version = Version { $number }
 version-of-build = Version { $number } ({ $build })
 kept = Ce navigateur garde la page : elle s’ouvre aussi sans réseau.
 refused = Ce navigateur ne garde pas la page : il faut un réseau pour l’ouvrir.
+licences = Licences de ce dont ce programme est fait

@@ -1,9 +1,12 @@
-//! The foot of the page: its version, and whether it opens without network.
+//! The foot of the page: its version, whether it opens without network, and what it is built with.
 
 use crate::browser;
 use crate::offline::{Offline, PageKept};
 use crate::text::offline as text;
 use leptos::prelude::*;
+
+/// What the build writes beside the page: see `xtask/src/finish/notices.rs`.
+const NOTICES: &str = "third-party.txt";
 
 /// The foot.
 #[component]
@@ -20,6 +23,11 @@ pub fn Foot() -> impl IntoView {
             <p data-testid="version">{text::version(browser::build().as_deref())}</p>
             <p role="status" data-testid="page-kept" data-kept=kept>
                 {move || offline.kept.get().map(text::kept)}
+            </p>
+            <p>
+                <a href=NOTICES target="_blank" rel="noopener" data-testid="notices">
+                    {text::licences()}
+                </a>
             </p>
         </footer>
     }

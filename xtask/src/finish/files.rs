@@ -14,6 +14,9 @@ pub const WORKER_OFF: &str = "sw-off.js";
 /// What an installer asks for.
 pub const MANIFEST: &str = "manifest.webmanifest";
 
+/// What of others is in the page, for people who want to know.
+pub const NOTICES: &str = "third-party.txt";
+
 /// All files of a folder by their paths in it, in order.
 pub fn all(dist: &Path) -> Result<Vec<String>> {
     WalkDir::new(dist)
@@ -30,7 +33,7 @@ pub fn all(dist: &Path) -> Result<Vec<String>> {
         .collect()
 }
 
-/// What the page runs on. Icons aren't, for only an installer asks for them, and scripts under names
+/// What the page runs on, and the notices, which open without network too. Icons aren't, for only an installer asks for them, and scripts under names
 /// that stay are for others: the workers, and what other people's pages load.
 pub fn parts(dist: &Path) -> Result<Vec<String>> {
     let mut all = all(dist)?;
@@ -38,7 +41,7 @@ pub fn parts(dist: &Path) -> Result<Vec<String>> {
         let runs = ["css", "js", "txt", "wasm"]
             .iter()
             .any(|it| ends_with(name, it));
-        name == PAGE || name == MANIFEST || (runs && is_hashed(name))
+        [PAGE, MANIFEST, NOTICES].contains(&name.as_str()) || (runs && is_hashed(name))
     });
     Ok(all)
 }
@@ -99,6 +102,7 @@ mod tests {
         write("text/44444444/en.txt", "");
         write("text/44444444/fr.txt", "");
         write("for-others.js", "");
+        write(NOTICES, "");
         write(WORKER, "");
         let first = ["a-11111111.js", PAGE, "text/44444444/en.txt"];
         assert_eq!(first_view(dist).unwrap(), first);
@@ -108,6 +112,7 @@ mod tests {
             "later-33333333.wasm",
             "text/44444444/en.txt",
             "text/44444444/fr.txt",
+            NOTICES,
         ];
         assert_eq!(parts(dist).unwrap(), all);
     }

@@ -6,6 +6,7 @@ mod headers;
 pub mod html;
 mod icons;
 mod integrity;
+mod notices;
 mod pack;
 mod successor;
 pub mod sum;
@@ -24,6 +25,7 @@ pub use successor::successor;
 /// Finishes the page in `dist`, with what the repository at `root` has for it.
 pub fn finish(root: &Path, dist: &Path) -> Result<()> {
     icons::draw(root, dist)?;
+    notices::write(root, dist)?;
     integrity::write(dist)?;
     let version = version::stamp(root, dist)?;
     worker::write(root, dist, &version)?;

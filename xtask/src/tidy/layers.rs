@@ -2,13 +2,13 @@
 
 use std::collections::BTreeSet;
 use std::path::Path;
-use std::process::Command;
 
-use anyhow::{Context, Result, ensure};
+use anyhow::Result;
 use syn::visit::{self, Visit};
 
 use super::files::{File, under};
 use super::syntax::{is_test, named, parsed};
+use crate::dependencies::{self, Package};
 
 /// What is of a browser.
 const BROWSER: [&str; 4] = ["js-sys", "leptos", "wasm-bindgen", "web-sys"];
@@ -28,7 +28,8 @@ const LAYERS: [(&str, &[&str]); 2] = [
 ];
 
 pub fn check(root: &Path) -> Result<Vec<String>> {
-    let mut faults = of_browser(&dependencies(root)?);
+    let linked = dependencies::linked(root, "farend-core", &["--all-features"])?;
+    let mut faults = of_browser(&linked);
     for (folder, may) in LAYERS {
         for file in under(root, &format!("core/src/{folder}"), &["rs"])? {
             faults.extend(above(&file, folder, may)?);
@@ -40,25 +41,12 @@ pub fn check(root: &Path) -> Result<Vec<String>> {
     Ok(faults)
 }
 
-/// Names of all that the core needs in a browser, with all its features.
-fn dependencies(root: &Path) -> Result<String> {
-    let mut tree = Command::new(env!("CARGO"));
-    tree.args(["tree", "--package", "farend-core", "--all-features"]);
-    tree.args(["--edges", "normal", "--prefix", "none", "--format", "{p}"]);
-    tree.args(["--target", "wasm32-unknown-unknown"]);
-    let made = tree.current_dir(root).output().context("cargo tree")?;
-    let said = String::from_utf8_lossy(&made.stderr);
-    ensure!(made.status.success(), "cargo tree: {said}");
-    Ok(String::from_utf8(made.stdout)?)
-}
-
-fn of_browser(tree: &str) -> Vec<String> {
-    let names: BTreeSet<_> = tree.lines().filter_map(|it| it.split(' ').next()).collect();
-    let browser = names
-        .into_iter()
-        .filter(|name| BROWSER.iter().any(|it| name.starts_with(it)));
+fn of_browser(linked: &BTreeSet<Package>) -> Vec<String> {
+    let browser = linked
+        .iter()
+        .filter(|(name, _)| BROWSER.iter().any(|it| name.starts_with(it)));
     browser
-        .map(|name| format!("core/Cargo.toml: {name} is of a browser"))
+        .map(|(name, _)| format!("core/Cargo.toml: {name} is of a browser"))
         .collect()
 }
 
@@ -121,12 +109,14 @@ mod tests {
 
     #[test]
     fn what_is_of_a_browser_is_told() {
-        let tree = "farend-core v0.1.0 (a folder)\nlibm v0.2.16\nweb-sys v0.3.106\n";
+        let package = |name: &str| (name.to_owned(), "1.0.0".to_owned());
+        let linked = ["farend-core", "web-sys"].map(package).into();
         assert_eq!(
-            of_browser(tree),
+            of_browser(&linked),
             ["core/Cargo.toml: web-sys is of a browser"]
         );
-        assert!(of_browser("farend-core v0.1.0\nlibm v0.2.16 (*)\n").is_empty());
+        let linked = ["farend-core", "libm"].map(package).into();
+        assert!(of_browser(&linked).is_empty());
     }
 
     #[test]
