@@ -31,24 +31,24 @@ const LONG: [(&str, &str); 12] = [
     ),
     (
         "style/main.css",
-        "what the first view is painted with is one file, in the order of the page",
+        "what all views share and the first view, in the order of the page",
     ),
-    ("style/practice.css", "the style of one view that loads it"),
+    ("style/practice.css", "the style of one view"),
     (
         "tests/e2e/practice.test.mjs",
-        "one visit of a trainer and a learner, each step on the one before",
+        "all flows of one view, on the same helpers",
     ),
     (
         "tests/links.rs",
-        "one link after another, each version with its own cases",
+        "all that a link must and mustn't do, on the same helpers",
     ),
     (
         "tests/properties/wanted.rs",
-        "what must hold for every answer to one question, with its generators",
+        "all that must hold for one question, on the same generators",
     ),
     (
         "tests/wanted.rs",
-        "one question asked of one machine in all ways",
+        "each thing that can be in the way of one question, on the same helpers",
     ),
     (
         "tests/yard_files/damaged.rs",
@@ -56,7 +56,7 @@ const LONG: [(&str, &str); 12] = [
     ),
     (
         "tests/yard_files/editing.rs",
-        "one editor followed through its states",
+        "what is edited and what is kept of it, on the same helpers",
     ),
 ];
 
