@@ -108,6 +108,10 @@ hosted('after one visit the page opens without any host, with its worker', {}, a
   const again = await open('index.html?from=elsewhere');
   assert.ok(await again.part('answer').isVisible());
   await assertAccessible(page);
+  const opened = page.tab.context().waitForEvent('page');
+  await page.part('notices').click();
+  const notices = await (await opened).locator('body').innerText();
+  assert.match(notices, /^.?Farend is licensed under MIT OR Apache-2\.0[^]*made by wasm-bindgen[^]*==== /);
 });
 
 hosted('the version stands at the foot and on the sheet', {}, async (its, open) => {
