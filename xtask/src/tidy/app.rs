@@ -62,7 +62,7 @@ fn reckoning(file: &File) -> Result<Vec<String>> {
         {
             let path = path.get(1..).unwrap_or_default().join("::");
             let may = |it: &&str| path == **it || path.starts_with(&format!("{it}::"));
-            if !MAY_NAME.iter().any(|it| may(&it)) {
+            if !MAY_NAME.iter().any(may) {
                 faults.push(format!("{}: {path} is for the core to call", file.path));
             }
         }
