@@ -171,6 +171,12 @@ fn the_cable_holds_it() {
     // P_l = 3·0.2 Ω·(30 A)² = 540 W; ((P_e − 540 W)·0.90)·0.98
     let arrives = ledger.delivered().expect("no stall").power;
     near(arrives.to_watts(), 17_855.745_747_3);
+    // P₁ = P_e/0.90, known without a search
+    let [_, shaft, _] = &ledger.passages[..] else {
+        panic!("three stages");
+    };
+    let may_take = shaft.stage.may_take(shaft.takes.rate, &ledger.at);
+    near(may_take.expect("a limit").to_watts(), 23_094.010_767_6);
 }
 
 /// The cable's loss goes with the square, so how much may be taken for a rating behind it is only
