@@ -33,8 +33,9 @@ pub fn all(dist: &Path) -> Result<Vec<String>> {
         .collect()
 }
 
-/// What the page runs on, and the notices, which open without network too. Icons aren't, for only an installer asks for them, and scripts under names
-/// that stay are for others: the workers, and what other people's pages load.
+/// What the page runs on, and the notices, which open without network too. Icons aren't, for only an
+/// installer asks for them, and scripts under names that stay are for others: the workers, and what
+/// other people's pages load.
 pub fn parts(dist: &Path) -> Result<Vec<String>> {
     let mut all = all(dist)?;
     all.retain(|name| {
