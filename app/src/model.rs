@@ -39,6 +39,7 @@ use leptos::prelude::*;
 use opening::read_link;
 use std::sync::Arc;
 use table::TableFile;
+use unhurried::Dragging;
 use yard::OpenEntry;
 
 /// Something that the user must be told, until they have read it.
@@ -126,6 +127,8 @@ pub struct Model {
     pub table: RwSignal<Option<TableFile>>,
     /// Whether the page to take home is shown.
     pub taking_home: RwSignal<bool>,
+    /// Whether a slider is being dragged.
+    pub dragging: Dragging,
     /// The machine chosen.
     pub machine: Memo<Option<Machine>>,
     /// The implement chosen.
@@ -204,6 +207,7 @@ impl Model {
             notice: RwSignal::new(notice),
             table: RwSignal::new(None),
             taking_home: RwSignal::new(false),
+            dragging: Dragging::no(),
             machine,
             implement,
             settings,

@@ -217,7 +217,7 @@ fn Key() -> impl IntoView {
 /// The same figures as a table.
 #[component]
 fn Table() -> impl IntoView {
-    let model = Model::of_page().unhurried();
+    let model = Model::unhurried();
     let rows = move || {
         let all = model.comparison.read();
         let all = all.as_ref()?;

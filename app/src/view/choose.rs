@@ -15,7 +15,7 @@ use leptos::prelude::*;
 /// The wishes, and the routes beside each other with their points.
 #[component]
 pub fn Choose() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let rows = move || {
         let survey = model.survey.read();
         let survey = survey.as_ref()?;
@@ -56,7 +56,7 @@ pub fn Choose() -> impl IntoView {
 
 #[component]
 fn WishChoice(wish: Wish, place: usize) -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let choice = move |weight: Weight| {
         let chosen = move || model.state.read().weights.get(place) == Some(&weight);
         let choose = move || {

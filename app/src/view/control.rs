@@ -86,6 +86,7 @@ pub fn ControlRow(control: Control) -> impl IntoView {
     };
     let drag = move |event: leptos::ev::Event| {
         if let Ok(value) = event_target_value(&event).parse::<f64>() {
+            model.dragging.step();
             turn_to(value.clamp(min(), max()));
         }
     };

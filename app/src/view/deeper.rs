@@ -41,7 +41,7 @@ pub fn Deeper() -> impl IntoView {
 
 #[component]
 fn HeatOfOil() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let heat = Memo::new(move |_| model.heat());
     move || {
         let units = model.units.get();
@@ -110,7 +110,7 @@ fn heat_table(heat: &Heat, units: UnitSystem) -> impl IntoView + use<> {
 
 #[component]
 fn Influences() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let found = Memo::new(move |_| {
         let mut joined = model.joined(model.route.get())?;
         let mut all = influences(&mut joined);

@@ -10,7 +10,7 @@ use leptos::prelude::*;
 /// The items of the open route by their gravity, and the questions of all routes.
 #[component]
 pub fn Fit() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let items = move || {
         let survey = model.survey.read();
         let open = survey.as_ref()?.route(model.route.get())?;
