@@ -64,7 +64,9 @@ function stop() {
   const words = typed() || mark?.typed;
   const isNoted = note({ at: Date.now(), yard, typed: words });
   const isSoon = mark !== null && Date.now() - mark.at < SOON;
-  document.body.replaceChildren(box);
+  const main = document.createElement('main');
+  main.append(box);
+  document.body.replaceChildren(main);
   show('stopped', yard ?? own ?? kept(), words);
   if (isNoted && !isSoon && isInReach()) location.reload();
 }
@@ -98,6 +100,9 @@ function save(kept) {
   part('file').querySelector('textarea').value = text;
 }
 
+/** Whether a callback was refused before anything of the program ran: one that runs, or is gone. */
+const isRefusal = ({ message }) => /^closure invoked recursively/.test(message);
+
 /** What a program exports; what the browser calls of it does nothing once a call hasn't come back. */
 function guarded(exports) {
   const guard = (call) => (...given) => {
@@ -106,7 +111,7 @@ function guarded(exports) {
     try {
       return call(...given);
     } catch (fault) {
-      stop();
+      if (!isRefusal(fault)) stop();
       throw fault;
     }
   };
