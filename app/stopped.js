@@ -64,9 +64,8 @@ function stop() {
   const words = typed() || mark?.typed;
   const isNoted = note({ at: Date.now(), yard, typed: words });
   const isSoon = mark !== null && Date.now() - mark.at < SOON;
-  const main = document.createElement('main');
-  main.append(box);
-  document.body.replaceChildren(main);
+  box.setAttribute('role', 'main');
+  document.body.replaceChildren(box);
   show('stopped', yard ?? own ?? kept(), words);
   if (isNoted && !isSoon && isInReach()) location.reload();
 }
