@@ -2,7 +2,10 @@
 // holds may be half done; what it had last is put aside; and the page starts again by itself, once. If it
 // fails again soon, or the browser keeps no mark, it says so and leaves the rest to the user.
 
-/** Where the tab keeps what happened: when, what the browser hadn't kept, whether the user has been told. */
+/**
+ * Where the tab keeps what happened: when, the yard where the browser hadn't kept it, what was being typed,
+ * and whether the user has been told.
+ */
 const MARK = 'farend-stopped';
 /** Milliseconds in which a second failure counts as the first one come back: this project's judgement. */
 const SOON = 60_000;
@@ -40,8 +43,8 @@ function kept() {
   }
 }
 
-/** What is being written in a field: the program hears of it only when the field is left. */
-function typed() {
+/** What stands in the field that has the focus: the program hears of it only when the field is left. */
+function beingTyped() {
   const field = document.activeElement;
   return field?.matches('input[type="text"], textarea') && !field.readOnly ? field.value : '';
 }
@@ -60,23 +63,27 @@ function stop() {
   if (stopped) return;
   stopped = true;
   const own = globalThis.farend?.yard;
-  const yard = own && own !== kept() ? own : mark?.yard;
-  const words = typed() || mark?.typed;
-  const isNoted = note({ at: Date.now(), yard, typed: words });
+  const happened = {
+    at: Date.now(),
+    yard: own && own !== kept() ? own : mark?.yard,
+    typed: beingTyped() || mark?.typed,
+  };
+  const isNoted = note(happened);
   const isSoon = mark !== null && Date.now() - mark.at < SOON;
   box.setAttribute('role', 'main');
   document.body.replaceChildren(box);
-  show('stopped', yard ?? own ?? kept(), words);
+  show('stopped', happened);
   if (isNoted && !isSoon && isInReach()) location.reload();
 }
 
-/** Shows the message: for a program that has stopped, or for one that has started again. */
-function show(state, yard, words) {
+/** Shows the message: that the program has `stopped`, or has `restarted`. */
+function show(state, happened) {
+  const yard = happened.yard ?? globalThis.farend?.yard ?? kept();
   for (const it of box.querySelectorAll('[data-when]')) it.hidden = it.dataset.when !== state;
   part('link').value = location.href;
-  part('typed').hidden = !words;
-  part('typed').querySelector('q').textContent = words ?? '';
-  part('unkept').hidden ||= !mark?.yard;
+  part('typed').hidden = !happened.typed;
+  part('typed').querySelector('q').textContent = happened.typed ?? '';
+  part('unkept').hidden = !happened.yard;
   part('save').hidden = !yard;
   part('save').onclick = () => save(yard);
   box.hidden = false;
@@ -146,4 +153,4 @@ part('close').onclick = () => {
   note({ at: mark.at, told: true });
 };
 
-if (mark && !mark.told) show('restarted', mark.yard ?? kept(), mark.typed);
+if (mark && !mark.told) show('restarted', mark);

@@ -95,6 +95,17 @@ const failTwice = async (page) => {
   await stopped(page);
 };
 
+/** The page's store refuses anything. */
+const denied = () => {
+  for (const store of ['localStorage', 'sessionStorage']) {
+    Object.defineProperty(window, store, {
+      get() {
+        throw new DOMException('no', 'SecurityError');
+      },
+    });
+  }
+};
+
 for (const [what, fail] of [['a panic', panic], ['a trap', trap], ['no memory left', useUpMemory]]) {
   failing(`after ${what} the page starts again with what was kept`, {}, async (page, faults) => {
     await page.choose('heron-68', 'broom-180');
@@ -156,6 +167,27 @@ failing('a program that has failed is not called any more', {}, async (page, fau
   assert.equal(faults.length, 2, faults.join('\n'));
 });
 
+failing('a part that fails when it is handed over is a failure too', {}, async (page) => {
+  await page.tab.evaluate(() => {
+    setTimeout(() => Promise.reject(new WebAssembly.RuntimeError('unreachable')));
+  });
+  await restarted(page);
+});
+
+failing('a part that comes after the failure is not handed over', { before: denied }, async (page, faults) => {
+  await page.tab.evaluate(() => {
+    const bytes = new Uint8Array([0, 97, 115, 109, 1, 0, 0, 0]);
+    const file = new Response(bytes, { headers: { 'content-type': 'application/wasm' } });
+    globalThis.load = () => WebAssembly.instantiateStreaming(file).then(() => (globalThis.handed = true));
+  });
+  await trap(page);
+  await stopped(page);
+  await page.tab.evaluate(() => void globalThis.load());
+  await page.until(() => new Promise((end) => setTimeout(() => end(true), 0)));
+  assert.equal(await page.tab.evaluate(() => globalThis.handed), undefined);
+  assert.equal(faults.length, 1);
+});
+
 inTab('a callback that is refused is no failure', {}, async (tab, faults) => {
   const page = new FarendPage(tab);
   await page.open(pageUrl);
@@ -205,7 +237,7 @@ failing('what the browser had not kept, and what was being written, is handed ov
   await page.field('name').fill('Curlew 46 of the');
   await trap(page);
   await restarted(page);
-  assert.match(await page.text('stopped'), /Save it before you close/);
+  assert.match(await page.text('stopped'), /Save it before you go on/);
   assert.match(await page.text('stopped-typed'), /Curlew 46 of the/);
   await keepPicture(page, 'stopped-unkept');
   await page.tab.reload();
@@ -213,22 +245,12 @@ failing('what the browser had not kept, and what was being written, is handed ov
   assert.equal(await savedPower(page), 41);
 });
 
-/** The page's store refuses anything. */
-const denied = () => {
-  for (const store of ['localStorage', 'sessionStorage']) {
-    Object.defineProperty(window, store, {
-      get() {
-        throw new DOMException('no', 'SecurityError');
-      },
-    });
-  }
-};
-
 failing('where nothing can be kept there is the message and the yard as a file', { before: denied }, async (page) => {
   await change(page, '41');
   await page.part('keeping').waitFor();
   await trap(page);
   await stopped(page);
+  assert.match(await page.text('stopped'), /Save it before you go on/);
   assert.equal(await savedPower(page), 41);
   await inMessage(page, 'again').click();
   await page.heading().waitFor();
