@@ -34,6 +34,7 @@ open-demo = Ouvrir le parc de démonstration pour ce lien
 save-yard = Enregistrer le parc de cet onglet comme fichier
 save-kept = Enregistrer comme fichier ce qui était gardé
 take-other = Prendre celui de l'autre onglet
+take-kept = Ouvrir le parc qui est gardé
 keep-mine = Garder le mien
 overwrite = Garder ce parc à sa place
 
@@ -56,3 +57,6 @@ other-changed =
 other-went-back =
     Un autre onglet est revenu au parc de démonstration. Tant que vous n'avez pas dit lequel des deux compte,
     les modifications de cet onglet ne sont pas gardées.
+passed-over =
+    Le parc de démonstration est ouvert. Le parc que ce navigateur garde est toujours là, tel quel ; tant que
+    vous n'avez pas dit lequel des deux compte, rien de ce que vous modifiez ici n'est gardé.

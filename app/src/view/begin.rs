@@ -3,6 +3,7 @@
 use crate::browser;
 use crate::embed::Options;
 use crate::far_yard::{self, Loaded, Refusal};
+use crate::link;
 use crate::model::yard::demo;
 use crate::model::{Model, Notice};
 use crate::number;
@@ -35,7 +36,8 @@ pub struct Begin {
 }
 
 impl Begin {
-    /// With the yard that the host names, as soon as it's there, else with the reader's own.
+    /// With the yard that the host names, as soon as it's there, else with the reader's own; with the
+    /// demo where the address asks for that.
     pub fn of(options: Options) -> Self {
         let has_address = options.yard.is_some();
         let begin = Self {
@@ -44,8 +46,14 @@ impl Begin {
             options: StoredValue::new(options),
             owner: StoredValue::new(Owner::current().unwrap_or_default()),
         };
-        if !has_address {
-            let (yard, keeper) = Keeper::start();
+        let with_demo = browser::fragment() == link::DEMO;
+        let opened = match (with_demo, has_address) {
+            (true, false) => Some(Keeper::start_with_demo()),
+            (true, true) => Some((demo(), Keeper::of_address(&demo()))),
+            (false, false) => Some(Keeper::start()),
+            (false, true) => None,
+        };
+        if let Some((yard, keeper)) = opened {
             begin.open(yard, keeper);
         }
         begin
