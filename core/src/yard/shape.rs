@@ -150,7 +150,11 @@ pub fn check_group(
         // "$schema" and "comment" are for people and editors.
         let known = fields.iter().any(|field| field.key == key);
         if !known && key != "$schema" && key != "comment" {
-            let key = Report::cut(key);
+            let key = match key.trim() {
+                // As it stands in the file, for nothing would be no place.
+                "" => "\"\"".to_owned(),
+                _ => Report::cut(key),
+            };
             report.add(join(&key), "", Rule::UnknownField, nearest(&key, fields));
         }
     }
