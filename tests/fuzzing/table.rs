@@ -2,7 +2,7 @@
 
 use super::faults_hold;
 use super::yard::yard_holds;
-use crate::demo;
+use crate::load;
 use farend_core::export::csv::Table;
 use farend_core::yard::edit::Editing;
 use farend_core::yard::list::List;
@@ -11,8 +11,9 @@ use farend_core::yard::table::{
 };
 use std::sync::LazyLock;
 
-/// The yard that tables are taken into.
-static YARD: LazyLock<Editing> = LazyLock::new(|| Editing::from(&demo()));
+/// The yard that tables are taken into: a small one, for it's read again and again.
+static YARD: LazyLock<Editing> =
+    LazyLock::new(|| Editing::from(&load(include_str!("../../fuzz/corpus/yard/small"))));
 
 /// A table's text.
 pub fn holds(text: &str) {
