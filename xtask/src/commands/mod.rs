@@ -134,9 +134,7 @@ pub fn release(host: &Host, version: &str, tag: bool) -> Result<()> {
         let wasm = setup::wasm(host, steps)?;
         setup::page(host, steps)?;
         let dist = steps.run("release page, twice", || twice::build(host, wasm))?;
-        steps.run("archive", || {
-            given_out::archive(host, dist.path(), version)
-        })?;
+        steps.run("archive", || given_out::archive(host, dist.path(), version))?;
         if tag {
             given_out::tag(host, version)?;
         }
@@ -203,9 +201,7 @@ pub fn test(host: &Host, extent: Extent) -> Result<()> {
             })?;
             let targets = fuzzer::targets(host, None)?;
             fuzzed(host, steps, FUZZED, &targets)?;
-            steps.run("release page, twice", || {
-                twice::build(host, wasm).map(drop)
-            })?;
+            steps.run("release page, twice", || twice::build(host, wasm).map(drop))?;
         }
         steps.run("size", || size(host))
     })?;
