@@ -48,8 +48,13 @@ pub fn check_sources(host: &Host, version: &str) -> Result<()> {
 /// What a list of changes lacks of a version: a heading with a date, and something below it.
 fn lacks(changes: &str, version: &str) -> Option<String> {
     let mut lines = changes.lines();
-    let heading = lines.find_map(|line| line.strip_prefix("## ")?.strip_prefix(version));
-    let Some(rest) = heading.filter(|rest| rest.is_empty() || rest.starts_with(' ')) else {
+    // 0.1.1 is not 0.1.10.
+    let ends = |rest: &&str| !rest.starts_with(|next: char| next.is_ascii_digit() || next == '.');
+    let heading = lines.find_map(|line| {
+        let rest = line.strip_prefix("## ")?.strip_prefix(version)?;
+        Some(rest).filter(ends)
+    });
+    let Some(rest) = heading else {
         return Some(format!("{CHANGES} has no heading `## {version}`"));
     };
     if rest.contains(NOT_YET) {
