@@ -80,7 +80,10 @@ fn faults_hold<'f>(faults: impl IntoIterator<Item = &'f Fault>) {
     for fault in faults {
         count += 1;
         assert!(!fault.path.is_empty(), "no path: {fault}");
-        assert!(!fault.hint.trim().is_empty(), "no hint: {fault}");
+        assert!(
+            !fault.hint.to_string().trim().is_empty(),
+            "no hint: {fault}"
+        );
         let long = fault.to_string().chars().count();
         assert!(long < LONGEST_FAULT, "{long} characters: {fault:.80}");
     }
