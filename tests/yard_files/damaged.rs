@@ -98,6 +98,11 @@ fn each_edit_gives_its_faults() {
             &[Set("/currency", json!("eur"))],
             &[("currency", "type", "three capital letters")],
         ),
+        // A field without a name has a place all the same.
+        (
+            &[Set("/", json!(1))],
+            &[("\"\"", "unknown", "The fields here are")],
+        ),
         // Speeds of an engine and what it drives.
         (
             &[Set("/machines/0/engine/lowest_rpm", json!(2700))],

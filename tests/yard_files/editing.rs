@@ -142,6 +142,20 @@ fn faults_of_the_yard_itself_leave_its_entries_alone() {
     assert_eq!(*rule, Rule::Type("three capital letters"));
 }
 
+/// However it is called: what is sound can be saved and opened again.
+#[test]
+fn a_field_that_no_yard_has_is_left_out_of_what_is_sound() {
+    let long = "x".repeat(50);
+    for key in [long.as_str(), "a.b", "[0]", "", " ", "naem"] {
+        let mut own = demo().own().clone();
+        own.insert(key.to_owned(), json!(1));
+        let mut yard = demo();
+        yard.apply(Change::Own(own)).expect("a change");
+        assert_eq!(yard.faults().len(), 1, "{key:?}");
+        assert_eq!(yard.sound(), farend_tests::demo(), "{key:?}");
+    }
+}
+
 #[test]
 fn a_change_at_a_place_that_isnt_there_changes_nothing() {
     let mut yard = demo();

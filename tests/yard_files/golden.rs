@@ -10,7 +10,7 @@ use serde_json::{Value, json};
 use std::collections::BTreeSet;
 use std::fs;
 
-const FOLDER: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/yards/golden");
+const FOLDER: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/golden/yard");
 
 /// What is looked at in a file once it's open.
 type Look = fn(&Yard);

@@ -4,6 +4,8 @@
 //!
 //! All options are read at once; one that can't be used is a fault and the page works without it.
 
+#[cfg(test)]
+mod any;
 pub mod colours;
 pub mod height;
 pub mod part;

@@ -147,13 +147,21 @@ pub fn check_group(
         }
     }
     for key in group.keys() {
-        // "$schema" and "comment" are for people and editors.
-        let known = fields.iter().any(|field| field.key == key);
-        if !known && key != "$schema" && key != "comment" {
-            let key = Report::cut(key);
+        if !knows(fields, key) {
+            let key = match key.trim() {
+                // As it stands in the file, for nothing would be no place.
+                "" => "\"\"".to_owned(),
+                _ => Report::cut(key),
+            };
             report.add(join(&key), "", Rule::UnknownField, nearest(&key, fields));
         }
     }
+}
+
+/// Whether a group of these fields may have a key.
+pub(super) fn knows(fields: &[Field], key: &str) -> bool {
+    // "$schema" and "comment" are for people and editors.
+    fields.iter().any(|field| field.key == key) || key == "$schema" || key == "comment"
 }
 
 /// A hint that names the field that was probably meant.

@@ -30,6 +30,8 @@ pub struct Editing {
     kits: Vec<Kept>,
 }
 
+const LIST_HINT: &str = "The yard's list: entries in braces, parted by commas.";
+
 /// What a field or a fault belongs to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Whose {
@@ -79,18 +81,18 @@ impl Editing {
                 Some(Value::Array(items)) => items,
                 Some(Value::Null) | None => Vec::new(),
                 Some(other) => {
-                    report.wrong_type(list.word(), &other, "a list [ … ]", "");
+                    report.wrong_type(list.word(), &other, "a list [ … ]", LIST_HINT);
                     continue;
                 }
             };
             if items.len() > MOST_ENTRIES {
                 let found = format!("{} entries", items.len());
-                report.add(list.word(), found, Rule::AtMost(MOST_ENTRIES), "");
+                report.add(list.word(), found, Rule::AtMost(MOST_ENTRIES), LIST_HINT);
             }
             for (place, item) in items.iter().enumerate() {
                 if !item.is_object() {
                     let path = format!("{}[{place}]", list.word());
-                    report.wrong_type(&path, item, "a group { … }", "");
+                    report.wrong_type(&path, item, "a group { … }", LIST_HINT);
                 }
             }
             *yard.list_mut(*list) = items.into_iter().map(|item| kept(*list, item)).collect();

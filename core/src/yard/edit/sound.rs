@@ -12,7 +12,8 @@ use crate::yard::entry::YardEntry;
 use crate::yard::format::VERSION;
 use crate::yard::list::List;
 use crate::yard::report::Report;
-use crate::yard::rules::FORMAT_VERSION;
+use crate::yard::rules::{self, FORMAT_VERSION};
+use crate::yard::shape::knows;
 use serde_json::{Map, Value};
 use std::collections::HashSet;
 
@@ -128,6 +129,8 @@ impl Editing {
 /// The yard's own fields without those that have faults, and with all that it must have.
 pub(super) fn sound_own(own: &Map<String, Value>, faults: &[Fault]) -> Map<String, Value> {
     let mut own = own.clone();
+    // A fault's path may tell only the beginning of such a key.
+    own.retain(|key, _| knows(rules::YARD, key));
     for fault in faults {
         let key = fault.path.split(['.', '[']).next().unwrap_or_default();
         own.remove(key);
