@@ -157,7 +157,7 @@ fn each_edit_gives_its_faults() {
             &[(
                 "machines[3].engine.curve",
                 "within",
-                "(1050 to 2200) must be 1000 to 2200 rpm",
+                "(1050 – 2200) must be 1000 to 2200 rpm",
             )],
         ),
         (
