@@ -1,7 +1,7 @@
 ### No native speaker has read this yet.
 
 try-again = Intentar de nuevo
-use-demo = Usar el patio de demostración
+use-demo = Usar el patio de muestra
 not-loaded = No se ha podido cargar el patio
 of-address = Este patio viene de una dirección y se carga cada vez de nuevo: sus cambios duran mientras esta página siga abierta. Guarde el patio como archivo para volver a tenerlo.
 anew = Los cambios duran mientras esta página siga abierta: guarde el patio como archivo.

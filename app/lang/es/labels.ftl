@@ -152,15 +152,15 @@ assumed-heading = Lo que aquí se da por supuesto
 
 ## Routes
 
-route-rear-shaft = Eje trasero
-    .small = eje trasero
-    .within = el eje trasero
-route-mid-shaft = Eje ventral
-    .small = eje ventral
-    .within = el eje ventral
-route-turned-forward = Eje trasero llevado adelante
-    .small = eje trasero llevado adelante
-    .within = el eje trasero llevado adelante
+route-rear-shaft = Cardán trasero
+    .small = cardán trasero
+    .within = el cardán trasero
+route-mid-shaft = Cardán ventral
+    .small = cardán ventral
+    .within = el cardán ventral
+route-turned-forward = Cardán trasero llevado adelante
+    .small = cardán trasero llevado adelante
+    .within = el cardán trasero llevado adelante
 route-machine-hydraulics = Hidráulica de la máquina
     .small = hidráulica de la máquina
     .within = la hidráulica de la propia máquina
@@ -255,8 +255,8 @@ control-pack-relief = Presión de tarado del grupo
     .small = presión de tarado del grupo
 control-oil-temperature = Temperatura del aceite
     .small = temperatura del aceite
-control-altitude = Altura sobre el mar
-    .small = altura sobre el mar
+control-altitude = Altitud
+    .small = altitud
 control-air-temperature = Temperatura del aire
     .small = temperatura del aire
 control-ground-speed = Velocidad de avance

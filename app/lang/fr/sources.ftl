@@ -16,6 +16,6 @@ coupler-table = tableau d'un fabricant reproduisant l'ISO 14541 : taille 12,5, 4
 starting-note = hydraulicspneumatics.com, chapitre 15 : les moteurs lents démarrent à 75 à 90 % de leur couple maximal
 tank-rules = US Army TM 5-3820-256-24-2, chapitre 7 : un gallon ou plus pour chaque gallon par minute ; hydrauliclearning.com, un exercice : trois
 surface-rules = precisionfluidpower.com : 2,0 Btu/h par pied carré et °F ; Sullivan, Fluid Power, 14.6 : 0,001 hp
-mower-article = informedfarmers.com, types de faucheuses : kW par mètre de largeur
+mower-article = informedfarmers.com, types de tondeuses : kW par mètre de largeur
 chipper-trial = Silva Fennica 47(2), article 930 (2013), tableaux 2 et 4 : 3,7 et 4,2 kWh par tonne anhydre
 viscosity-chart = aimsindustrial.com.au, graphique des viscosités : ISO VG 46 et 68
