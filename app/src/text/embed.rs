@@ -3,6 +3,7 @@
 
 pub use super::say::embed::*;
 
+use super::items;
 use super::say::embed as say;
 use crate::embed::colours::{LEAST, MOST};
 use crate::embed::fault::{OptionFault, Wrong};
@@ -23,13 +24,13 @@ pub fn option_fault(fault: &OptionFault) -> String {
         Wrong::NoneOf(words) => say::OptionNoneOf {
             option,
             found,
-            words: &words.join(", "),
+            words: &items(words),
         }
         .said(),
         Wrong::NotSpoken(tags) => say::OptionNotSpoken {
             option,
             found,
-            tags: &tags.join(", "),
+            tags: &items(tags),
         }
         .said(),
         Wrong::NotInYard => say::OptionNotInYard { option, found }.said(),

@@ -1,7 +1,7 @@
 //! What is wrong with an input.
 
 use super::say::faults as say;
-use super::{hints, small};
+use super::{hints, items, small};
 use crate::figure::{Counts, written};
 use crate::number;
 use farend_core::fault::{Bound, Expected, FILE, Fault, Rule};
@@ -91,7 +91,7 @@ pub fn rule(rule: &Rule, counts: Counts, units: UnitSystem) -> String {
         Rule::Within { min, max, .. } => say::within(&limits(counts, (*min, *max), units)),
         Rule::Required => say::required().to_owned(),
         Rule::Type(it) => expected(*it).to_owned(),
-        Rule::OneOf(words) => say::one_of(&words.join(", ")),
+        Rule::OneOf(words) => say::one_of(&items(words)),
         Rule::UnknownField => say::unknown_field().to_owned(),
         Rule::AtMost(most) => say::at_most(&number::count(*most)),
         Rule::NotEmpty => say::not_empty().to_owned(),

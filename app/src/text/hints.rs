@@ -1,5 +1,6 @@
 //! What a field is for, and what to do about a fault of it.
 
+use super::items;
 use super::say::hints as say;
 use farend_core::hint::{FaultHint, Hint};
 
@@ -8,7 +9,7 @@ pub fn of_fault(hint: &FaultHint) -> String {
     match hint {
         FaultHint::Plain(it) => self::hint(*it).to_owned(),
         FaultHint::Meant(name) => say::meant(name),
-        FaultHint::Fields(keys) => say::fields_are(&keys.join(", ")),
+        FaultHint::Fields(keys) => say::fields_are(&items(keys)),
         FaultHint::InRow(row) => say::has_it_too(&row.to_string()),
     }
 }

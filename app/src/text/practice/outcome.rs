@@ -4,7 +4,7 @@ use super::case;
 use crate::number;
 use crate::text::say::common;
 use crate::text::say::practice::outcome as say;
-use crate::text::{capital, claims, clauses, fit, labels, list, stop};
+use crate::text::{capital, claims, clauses, fit, labels, list, remark, stop};
 use farend_core::claims::{Answer as Claim, Check};
 use farend_core::fit::{Item, Judgement, gravest};
 use farend_core::practice::{Answer, Case, Confidence, Guess, Judged, Misconception, Truth};
@@ -64,10 +64,9 @@ fn order_of(order: &[RouteId], cant: &[RouteId]) -> Vec<String> {
 /// A power with its range.
 pub fn spread(power: Spread<Power>, units: UnitSystem) -> String {
     let (low, high) = (Quantity::Power(power.low), Quantity::Power(power.high));
-    format!(
-        "{} ({})",
-        number::power(power.likely, units),
-        number::range(low, high, units)
+    remark(
+        &number::power(power.likely, units),
+        &number::range(low, high, units),
     )
 }
 
