@@ -90,7 +90,7 @@ for (const tag of ['es', 'fr']) {
     const notice = await page.text('notice');
     for (const fault of told[tag]) assert.match(notice, fault);
     assert.doesNotMatch(notice, english);
-    await page.part('mend').click();
+    await page.part('mend-here').click();
     await page.part('faults').waitFor();
     assert.doesNotMatch(await page.text('faults'), english);
     assert.doesNotMatch(await page.text('entry'), english);
@@ -133,7 +133,7 @@ for (const width of [320, 390]) {
     assert.ok(faults.length > 4);
     for (const fault of faults) assert.match(fault, /\[.*[áéíóú]/);
     assert.deepEqual(await page.tab.evaluate(outOfPlace), [], 'notice');
-    await page.part('mend').click();
+    await page.part('mend-here').click();
     await page.part('faults').waitFor();
     assert.deepEqual(await page.tab.evaluate(outOfPlace), [], 'faults');
     const table = { name: 'broken.csv', mimeType: 'text/csv', buffer: Buffer.from('id,name,routes,hosse\nA!,,by air,1') };
