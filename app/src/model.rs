@@ -6,6 +6,7 @@ pub mod once;
 mod opening;
 pub mod practice;
 pub mod table;
+mod unhurried;
 pub mod work;
 pub mod yard;
 
@@ -275,7 +276,7 @@ impl Model {
     pub fn set_job(self, job: Amount) -> bool {
         let settings = Settings {
             job: Some(job),
-            ..self.settings.get_untracked()
+            ..self.state.read_untracked().settings
         };
         self.take_over(settings)
     }

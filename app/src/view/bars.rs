@@ -1,21 +1,17 @@
 //! Six routes beside each other: what arrives of the engine's power, what is lost where, and what
 //! the job needs.
 
+use super::bar::{Drawn, across, bar, whisker};
 use super::standing::looks;
 use crate::model::Model;
 use crate::number;
-use crate::segments::{Piece, Segment, scale, segments};
+use crate::segments::scale;
 use crate::text::{labels, pair, sentences};
-use farend_core::compare::{Outcome, RouteResult, Run};
+use farend_core::compare::{Outcome, RouteResult};
 use farend_core::quantity::Power;
 use farend_core::route::RouteId;
 use farend_core::units::{Quantity, UnitSystem};
 use leptos::prelude::*;
-
-/// A part of the picture's width as an SVG length.
-fn across(part: f64) -> String {
-    format!("{:.3}%", part * 100.0)
-}
 
 /// The six bars with their key and table.
 #[component]
@@ -83,15 +79,23 @@ fn Row(route: RouteId, scale: Memo<Option<Power>>) -> impl IntoView {
         let run = result.as_ref()?.run().filter(|_| chosen())?;
         sentences::losses(run, model.units.get())
     };
-    let picture = move || {
+    // Most of what is turned leaves the bar its pieces, and makes them only longer or shorter.
+    let drawn = Memo::new(move |_| {
+        let (result, all) = (result.read(), model.comparison.read());
+        let run = result.as_ref().and_then(RouteResult::run)?;
+        Some(Drawn::of(run, all.as_ref()?, scale.get()?))
+    });
+    let pieces = Memo::new(move |_| drawn.read().as_ref().map(Drawn::pieces));
+    let why = move || {
         let result = result.read();
         match &result.as_ref()?.outcome {
-            Outcome::NoFit(reasons) => Some(
-                view! { <span class="why">{sentences::no_fit(reasons, model.units.get())}</span> }
-                    .into_any(),
-            ),
-            Outcome::Runs(run) => Some(bar(model, run, scale.get()?).into_any()),
+            Outcome::NoFit(reasons) => Some(sentences::no_fit(reasons, model.units.get())),
+            Outcome::Runs(_) => None,
         }
+    };
+    let picture = move || match pieces.get() {
+        Some(pieces) => bar(pieces, drawn).into_any(),
+        None => view! { <span class="why">{why}</span> }.into_any(),
     };
     view! {
         <label class="row" class:chosen=chosen data-testid=route.word()>
@@ -121,87 +125,6 @@ fn Row(route: RouteId, scale: Memo<Option<Power>>) -> impl IntoView {
             <span class="losses">{losses}</span>
         </label>
     }
-}
-
-/// The picture of a route that runs. Its message stands in words beside it.
-fn bar(model: Model, run: &Run, scale: Power) -> impl IntoView + use<> {
-    let all = model.comparison.read();
-    let pieces = all
-        .as_ref()
-        .map(|all| segments(run, all.budget.net.likely, scale))
-        .unwrap_or_default();
-    let need = all.as_ref().map(|all| all.need.map(|power| power / scale));
-    let low = run.delivered.low / scale;
-    let high = run.delivered.high / scale;
-    view! {
-        <svg class="bar" aria-hidden="true" focusable="false">
-            {pieces.iter().map(piece).collect_view()}
-            {need
-                .map(|need| {
-                    view! {
-                        <rect
-                            class="need-range"
-                            x=across(need.low)
-                            width=across(need.high - need.low)
-                            y="0"
-                            height="100%"
-                        />
-                        {["need halo", "need"]
-                            .map(|class| {
-                                view! {
-                                    <line
-                                        class=class
-                                        x1=across(need.likely)
-                                        x2=across(need.likely)
-                                        y1="0"
-                                        y2="100%"
-                                    />
-                                }
-                            })
-                            .collect_view()}
-                    }
-                })}
-            {whisker(low, high, 0.12)}
-        </svg>
-    }
-}
-
-fn piece(segment: &Segment) -> impl IntoView + use<> {
-    let class = match segment.piece {
-        Piece::Arrives => "arrives",
-        Piece::LostInShafts => "lost-shafts",
-        Piece::LostInOil => "lost-oil",
-        Piece::NotTakenUp => "not-taken",
-        Piece::AirAndDriving => "air-and-driving",
-    };
-    view! {
-        <rect
-            class=class
-            x=across(segment.from)
-            width=across(segment.width)
-            y="18%"
-            height="64%"
-        />
-    }
-}
-
-/// A line from low to high with a stop at each end, dark within light: seen on any ground.
-fn whisker(low: f64, high: f64, half: f64) -> impl IntoView {
-    let (middle, top, bottom) = (across(0.5), across(0.5 - half), across(0.5 + half));
-    let (low, high) = (across(low), across(high));
-    ["whisker halo", "whisker"]
-        .map(|class| {
-            let (low, high) = (low.clone(), high.clone());
-            let (middle, top, bottom) = (middle.clone(), top.clone(), bottom.clone());
-            view! {
-                <g class=class>
-                    <line x1=low.clone() x2=high.clone() y1=middle.clone() y2=middle />
-                    <line x1=low.clone() x2=low y1=top.clone() y2=bottom.clone() />
-                    <line x1=high.clone() x2=high y1=top y2=bottom />
-                </g>
-            }
-        })
-        .collect_view()
 }
 
 /// What the need line and the end of the bars stand for, above them.
@@ -283,7 +206,7 @@ fn Key() -> impl IntoView {
             </li>
             <li>
                 <svg class="swatch" aria-hidden="true" focusable="false">
-                    {whisker(0.1, 0.9, 0.3)}
+                    {whisker(0.3, || across(0.1), || across(0.8))}
                 </svg>
                 <span>{labels::spread()}</span>
             </li>
@@ -294,7 +217,7 @@ fn Key() -> impl IntoView {
 /// The same figures as a table.
 #[component]
 fn Table() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::of_page().unhurried();
     let rows = move || {
         let all = model.comparison.read();
         let all = all.as_ref()?;

@@ -72,7 +72,7 @@ pub fn Claims() -> impl IntoView {
     let take_over = move |_| {
         let honest = weighed.read().as_ref().map(|it| it.honest);
         if let Some(honest) = honest {
-            let settings = honest.applied(model.settings.get_untracked());
+            let settings = honest.applied(model.state.read_untracked().settings);
             taken_over.set(model.take_over(settings));
         }
     };

@@ -11,12 +11,17 @@ use leptos::prelude::*;
 #[component]
 pub fn Drawing() -> impl IntoView {
     let model = Model::of_page();
-    move || {
+    let shown = Memo::new(move |_| {
         let route = model.route.get();
         let survey = model.survey.read();
         let seat = survey.as_ref()?.route(route)?.running.as_ref()?.seat;
         let kind = model.machine.read().as_ref()?.kind;
-        Some(drawing(route, seat, kind))
+        Some((route, seat, kind))
+    });
+    move || {
+        shown
+            .get()
+            .map(|(route, seat, kind)| drawing(route, seat, kind))
     }
 }
 

@@ -19,7 +19,7 @@ use leptos::prelude::*;
 /// The ledger of the open route.
 #[component]
 pub fn LedgerView() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::of_page().unhurried();
     let heat = Memo::new(move |_| model.heat());
     let heading = move || named(labels::ledger_heading(), labels::route(model.route.get()));
     let body = move || {

@@ -2,6 +2,7 @@
 
 mod answer;
 mod awake;
+mod bar;
 mod bars;
 mod begin;
 mod beside;
