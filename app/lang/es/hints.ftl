@@ -16,8 +16,8 @@ implements = Al menos un apero.
 kits = Puede estar vacío: [].
 kind = Qué es.
 yard-price = En la moneda del patio.
-where-none = Déjelo fuera si no hay.
-where-unknown = Déjelo fuera si no se sabe nada.
+where-none = Omítalo si no hay.
+where-unknown = Omítalo si no se sabe nada.
 
 ## A machine and its engine
 
@@ -46,7 +46,7 @@ axles = Para el peso y el lastre.
 ## Oil, and what pumps it
 
 oil = Si falta, es ISO VG 46.
-grade = Déjelo fuera si se dan las viscosidades.
+grade = Omítalo si se dan las viscosidades.
 viscosity-at-40 = Viscosidad a 40 °C, según la ficha del aceite.
 viscosity-at-100 = Viscosidad a 100 °C, según la ficha del aceite.
 oil-density = Densidad a 15 °C; si falta, es 870.
@@ -111,9 +111,9 @@ rotor-lowest = Por debajo ya no trabaja bien.
 rotor-highest = Nunca debe girar más rápido.
 rotor-diameter = Medido en las puntas, para saber su velocidad.
 shafts = Una entrada por cada accionamiento por cardán con el que se ofrece.
-motor = Déjelo fuera si no se ofrece con motor.
+motor = Omítalo si no se ofrece con motor.
 work = Lo que pide su trabajo; si falta, no se puede dar el tiempo de un trabajo.
-travel = Déjelo fuera si trabaja parado.
+travel = Omítalo si trabaja parado.
 implement-mass = Lo que lleva con él la máquina.
 mount = Cómo va colgado de su máquina.
 shaft-place = El extremo de la máquina para el que sirve.
@@ -158,7 +158,7 @@ coupler-drop = Lo que se lleva un enchufe rápido a su caudal nominal.
 coupler-flow = Ese caudal nominal.
 fittings = Suma de los coeficientes de pérdida K de codos y adaptadores, solo la ida: un codo cerrado es más o menos 1.
 routes = Las vías para las que sirve.
-kit-pto-speed = El régimen de toma de fuerza para el que está hecho; déjelo fuera si son mangueras o vale cualquiera.
+kit-pto-speed = El régimen de toma de fuerza para el que está hecho; omítalo si son mangueras o vale cualquiera.
 kit-drive = Los pasos mecánicos desde la toma de fuerza, en orden.
 pump = Solo para un grupo de bomba.
 hoses = Para toda vía con aceite.
@@ -192,7 +192,7 @@ needs-step = Los dos regímenes son distintos, así que algo debe cambiarlos: no
 name-route = Nombre al menos una vía.
 oil-needs-hoses = Una vía con aceite necesita mangueras.
 pack-needs-pump = Un grupo de bomba necesita su bomba.
-own-figure = Déjelo fuera si la cifra es suya.
+own-figure = Omítalo si la cifra es suya.
 own-id = Dé a cada entrada el suyo.
 at-least-one = Una comparación necesita al menos uno.
 

@@ -16,8 +16,8 @@ implements = Au moins un outil.
 kits = Peut être vide : [].
 kind = Ce que c'est.
 yard-price = Dans la monnaie du parc.
-where-none = Laissez-le de côté s'il n'y en a pas.
-where-unknown = Laissez-le de côté si l'on n'en sait rien.
+where-none = Omettez-le s'il n'y en a pas.
+where-unknown = Omettez-le si l'on n'en sait rien.
 
 ## A machine and its engine
 
@@ -46,7 +46,7 @@ axles = Pour le poids et le lestage.
 ## Oil, and what pumps it
 
 oil = Sans indication, c'est ISO VG 46.
-grade = Laissez-le de côté si les viscosités sont données.
+grade = Omettez-le si les viscosités sont données.
 viscosity-at-40 = Viscosité à 40 °C, selon la fiche de l'huile.
 viscosity-at-100 = Viscosité à 100 °C, selon la fiche de l'huile.
 oil-density = Masse volumique à 15 °C ; sans indication, 870.
@@ -111,9 +111,9 @@ rotor-lowest = En dessous, il ne travaille plus bien.
 rotor-highest = Il ne doit jamais tourner plus vite.
 rotor-diameter = Mesuré aux pointes, pour connaître leur vitesse.
 shafts = Une entrée pour chaque entraînement par arbre proposé.
-motor = Laissez-le de côté s'il n'existe pas avec un moteur.
+motor = Omettez-le s'il n'existe pas avec un moteur.
 work = Ce que demande son travail ; sans cela, pas de temps pour un travail.
-travel = Laissez-le de côté pour ce qui travaille à l'arrêt.
+travel = Omettez-le pour ce qui travaille à l'arrêt.
 implement-mass = Ce que la machine porte avec lui.
 mount = Comment il est porté par sa machine.
 shaft-place = Le bout de la machine auquel il convient.
@@ -158,7 +158,7 @@ coupler-drop = Ce que prend un coupleur à son débit nominal.
 coupler-flow = Ce débit nominal.
 fittings = Somme des coefficients de perte K des coudes et adaptateurs, à l'aller : un coude vif vaut environ 1.
 routes = Les voies pour lesquelles il sert.
-kit-pto-speed = Le régime de prise de force pour lequel il est fait ; laissez-le de côté pour des flexibles ou pour tout régime.
+kit-pto-speed = Le régime de prise de force pour lequel il est fait ; omettez-le pour des flexibles ou pour tout régime.
 kit-drive = Les étapes mécaniques à partir de la prise de force, dans l'ordre.
 pump = Seulement pour un groupe de pompe.
 hoses = Pour toute voie avec de l'huile.
@@ -192,7 +192,7 @@ needs-step = Les deux régimes diffèrent, donc quelque chose doit les changer :
 name-route = Nommez au moins une voie.
 oil-needs-hoses = Une voie avec de l'huile demande des flexibles.
 pack-needs-pump = Un groupe de pompe demande sa pompe.
-own-figure = Laissez-le de côté pour un chiffre à vous.
+own-figure = Omettez-le pour un chiffre à vous.
 own-id = Donnez à chaque entrée le sien.
 at-least-one = Une comparaison en demande au moins un.
 
