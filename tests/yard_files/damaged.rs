@@ -162,7 +162,7 @@ fn each_edit_gives_its_faults() {
         ),
         (
             &[Set("/machines/3/engine/curve/4/rpm", json!(2150))],
-            &[("machines[3].engine.curve", "within", "(1000 to 2150)")],
+            &[("machines[3].engine.curve", "within", "(1000 – 2150)")],
         ),
         (
             &[Set("/machines/3/engine/curve/2/rpm", json!(1300))],
@@ -178,7 +178,7 @@ fn each_edit_gives_its_faults() {
                 json!([{"rpm": 2200, "kw": 68}]),
             )],
             &[
-                ("machines[3].engine.curve", "within", "(2200 to 2200)"),
+                ("machines[3].engine.curve", "within", "(2200 – 2200)"),
                 ("machines[3].engine.curve", "type", "two points or more"),
             ],
         ),

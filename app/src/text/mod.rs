@@ -91,11 +91,11 @@ pub fn named(name: &str, what: &str) -> String {
     common::Named { name, what }.said()
 }
 
-/// With its first letter small, unless it begins with an abbreviation.
+/// With its first letter small, unless it begins with an abbreviation. "N'est" begins with a word.
 pub fn small(text: &str) -> String {
     let mut letters = text.chars();
     match (letters.next(), letters.clone().next()) {
-        (Some(first), Some(second)) if second.is_lowercase() => {
+        (Some(first), Some(second)) if second.is_lowercase() || second == '\'' => {
             first.to_lowercase().chain(letters).collect()
         }
         _ => text.to_owned(),

@@ -47,8 +47,10 @@ pub fn NumberEntry(
     let name = match of.is_empty() {
         true => view! { <span>{label}</span> }.into_any(),
         false => view! {
-            <span aria-hidden="true">{label}</span>
-            <span class="hidden">{move || pair(&label.get(), &of)}</span>
+            <span>
+                <span aria-hidden="true">{label}</span>
+                <span class="hidden">{move || pair(&label.get(), &of)}</span>
+            </span>
         }
         .into_any(),
     };
