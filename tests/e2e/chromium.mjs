@@ -15,7 +15,8 @@ export const pageUrl = required('FAREND_URL');
 const options = new URL('../webdriver.json', import.meta.url);
 const { args } = JSON.parse(await readFile(options, 'utf8'))['goog:chromeOptions'];
 
-export const launch = () => chromium.launch({ executablePath: required('CHROMIUM'), args });
+export const launch = (more = []) =>
+  chromium.launch({ executablePath: required('CHROMIUM'), args: [...args, ...more] });
 
 /** What goes wrong in `page` from now on, in words. */
 export function watch(page) {

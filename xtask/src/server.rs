@@ -92,7 +92,8 @@ fn bind_from(port: u16) -> Result<TcpListener> {
 
 /// The files twice: with what a careful host sends beside them, and in a folder with nothing of it.
 fn pages(dist: &Path, headers: &[Header]) -> Result<Router> {
-    let files = || ServeDir::new(dist);
+    // Packed where that was done beforehand.
+    let files = || ServeDir::new(dist).precompressed_br().precompressed_gzip();
     let mut careful = Router::new().fallback_service(files());
     for (name, value) in headers {
         careful = careful.layer(always(name.parse()?, value.parse()?));

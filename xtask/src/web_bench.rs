@@ -1,8 +1,11 @@
 //! How the release page loads and answers on a slow phone and a slow network. Reported against the
 //! budgets, never enforced: a busy machine takes longer.
 
+use std::net::{Ipv4Addr, TcpListener};
+
 use anyhow::Result;
 use serde::Deserialize;
+use serde::de::DeserializeOwned;
 use xshell::cmd;
 
 use crate::budgets::Budgets;
@@ -41,18 +44,43 @@ struct Drag {
     slowest: (String, f64),
 }
 
+/// What `tests/bench/lighthouse.mjs` prints.
+#[derive(Deserialize)]
+struct Findings {
+    /// Out of 100, by subject.
+    scores: Vec<(String, u8)>,
+    /// What could be better, and by how much.
+    missed: Vec<(String, String)>,
+}
+
+/// Measures the packed page in dist/.
 pub fn report(host: &Host, browser: &Browser) -> Result<()> {
     let dist = host.dist();
     let server = Server::bind(0, &dist, &finish::everywhere(&dist)?)?;
     let url = server.url()?;
     server.serve_in_background();
+    let measured = told_by(host, browser, &url, "web.mjs")?;
+    print(&measured, &Budgets::read(&host.root)?);
+    print_findings(&told_by(host, browser, &url, "lighthouse.mjs")?);
+    Ok(())
+}
+
+fn told_by<T: DeserializeOwned>(
+    host: &Host,
+    browser: &Browser,
+    url: &str,
+    script: &str,
+) -> Result<T> {
+    let port = TcpListener::bind((Ipv4Addr::LOCALHOST, 0))?
+        .local_addr()?
+        .port();
     let sh = &host.sh;
-    let told = cmd!(sh, "node tests/bench/web.mjs")
-        .env("FAREND_URL", &url)
+    let told = cmd!(sh, "node tests/bench/{script}")
+        .env("FAREND_URL", url)
+        .env("FAREND_DEBUG_PORT", port.to_string())
         .env("CHROMIUM", &browser.chromium)
         .read()?;
-    print(&serde_json::from_str(&told)?, &Budgets::read(&host.root)?);
-    Ok(())
+    Ok(serde_json::from_str(&told)?)
 }
 
 fn print(measured: &Measured, budgets: &Budgets) {
@@ -92,6 +120,17 @@ fn print(measured: &Measured, budgets: &Budgets) {
         budgets.memory.growth_mb,
         "MB",
     );
+}
+
+fn print_findings(findings: &Findings) {
+    println!("Lighthouse, as on a phone:");
+    for (subject, score) in &findings.scores {
+        println!("{score:>9}  {subject}");
+    }
+    println!("what it would have better:");
+    for (what, by) in &findings.missed {
+        println!("           {what}  {by}");
+    }
 }
 
 fn told(what: &str, found: f64, goal: f64, unit: &str) {

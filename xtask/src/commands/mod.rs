@@ -39,10 +39,12 @@ pub fn run(host: &Host, port: u16) -> Result<()> {
 }
 
 pub fn build(host: &Host) -> Result<()> {
-    timed(|steps| {
-        let dist = build_page(host, steps)?;
-        steps.run("packed files", || finish::pack(&dist))
-    })
+    timed(|steps| build_packed(host, steps))
+}
+
+fn build_packed(host: &Host, steps: &mut Steps) -> Result<()> {
+    let dist = build_page(host, steps)?;
+    steps.run("packed files", || finish::pack(&dist))
 }
 
 /// For trying how the page goes over to a next version, by hand too.
@@ -81,9 +83,10 @@ pub fn bench(host: &Host) -> Result<()> {
 
 pub fn bench_web(host: &Host) -> Result<()> {
     timed(|steps| {
-        build_page(host, steps)?;
+        build_packed(host, steps)?;
         let browser = setup::browser(host, steps)?;
         setup::flow_packages(host, steps)?;
+        setup::bench_packages(host, steps)?;
         steps.run("times of the page", || web_bench::report(host, &browser))
     })
 }

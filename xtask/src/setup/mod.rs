@@ -56,7 +56,14 @@ pub fn browser(host: &Host, steps: &mut Steps) -> Result<Browser> {
 
 pub fn flow_packages(host: &Host, steps: &mut Steps) -> Result<()> {
     steps.run("set-up: packages of tests/e2e", || {
-        node::ensure_packages(host)
+        node::ensure_packages(host, "tests/e2e")
+    })
+}
+
+/// What looks at the page as a whole.
+pub fn bench_packages(host: &Host, steps: &mut Steps) -> Result<()> {
+    steps.run("set-up: packages of tests/bench", || {
+        node::ensure_packages(host, "tests/bench")
     })
 }
 

@@ -1,4 +1,4 @@
-//! Node, which runs wasm-opt and the browser flows, and the packages of those flows.
+//! Node, which runs wasm-opt and the browser flows, and the packages of its scripts.
 
 use std::fs;
 use std::path::Path;
@@ -41,13 +41,14 @@ fn usable(host: &Host) -> Option<String> {
     (major >= OLDEST).then(|| version.to_owned())
 }
 
-pub fn ensure_packages(host: &Host) -> Result<()> {
-    let folder = host.root.join("tests").join("e2e");
+/// The packages that scripts of a folder use.
+pub fn ensure_packages(host: &Host, name: &str) -> Result<()> {
+    let folder = host.root.join(name);
     let wanted = folder.join("package-lock.json");
     // npm writes this file last, so an interrupted installation lacks it.
     let installed = folder.join("node_modules").join(".package-lock.json");
     if changed(&installed).is_some_and(|time| Some(time) >= changed(&wanted)) {
-        println!("Up to date in tests/e2e/node_modules.");
+        println!("Up to date in {name}/node_modules.");
         return Ok(());
     }
     let sh = &host.sh;
@@ -56,7 +57,7 @@ pub fn ensure_packages(host: &Host) -> Result<()> {
         "npm ci --prefix {folder} --ignore-scripts --no-audit --no-fund"
     )
     .run()
-    .context("installing the packages of tests/e2e")
+    .with_context(|| format!("installing the packages of {name}"))
 }
 
 fn changed(path: &Path) -> Option<SystemTime> {
