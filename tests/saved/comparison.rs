@@ -131,7 +131,11 @@ fn all_faults_come_at_once_with_their_places() {
     ] {
         assert!(found.contains(&path), "{path} is not among {found:?}");
     }
-    assert!(faults.iter().all(|fault| !fault.hint.is_empty()));
+    assert!(
+        faults
+            .iter()
+            .all(|fault| !fault.hint.to_string().is_empty())
+    );
 }
 
 /// The yard's faults that only show when its fields are held together come beside the link's.

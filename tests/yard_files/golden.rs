@@ -135,6 +135,6 @@ fn raising_changes_nothing_but_the_version() {
 #[test]
 fn the_hint_names_the_version_to_write() {
     let field = YARD.iter().find(|field| field.key == "format_version");
-    let hint = field.expect("a version").hint;
+    let hint = field.expect("a version").hint.english();
     assert!(hint.contains(&format!("Write {FORMAT_VERSION} ")), "{hint}");
 }

@@ -4,7 +4,7 @@ bad-file =
     { $file } no se puede usar: { $faults ->
         [one] tiene un error
        *[other] tiene { $faults } errores
-    }. El patio que estaba abierto sigue abierto. Corríjalos y vuelva a abrirlo.
+    }. El patio que estaba abierto sigue abierto. Corrija el archivo y vuelva a abrirlo.
 unreadable-file = { $file } no se pudo leer del disco. El patio que estaba abierto sigue abierto.
 opened-yard =
     { $file } está abierto, y volverá a abrirse con esta página: este navegador lo guarda. No sale de este

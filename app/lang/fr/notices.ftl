@@ -22,12 +22,12 @@ missing-from-yard =
     .in-demo = Le parc de démonstration l'a.
     .in-another = Si cela vient d'un autre parc, ouvrez le fichier de ce parc.
 bad-settings = Les réglages du lien ne vont pas à cette machine ; ce sont donc ses propres chiffres qui sont montrés.
-cant-save = Ce navigateur ne laisse pas la page enregistrer un fichier ici. Ouvrez la page dans un onglet à elle et réessayez.
+cant-save = Ce navigateur ne laisse pas la page enregistrer un fichier ici. Ouvrez la page dans son propre onglet et réessayez.
 saved-from-frame = { $file } a été remis, mais la page qui entoure celle-ci peut retenir les fichiers. Si aucun n'est arrivé, prenez-le ici :
 cant-draw =
     Ce navigateur ne peut pas faire ici une image en pixels. Enregistrez-la en SVG : elle montre la même
     chose, nette à toute taille.
-no-ledger = { $route } : inattelable ici, donc pas de bilan. Ouvrez une autre voie et enregistrez son bilan.
+no-ledger = { $route } : ne peut pas être attelé ici, donc pas de bilan. Ouvrez une autre voie et enregistrez son bilan.
 
 mend-here = L'ouvrir quand même, et le corriger ici
 open-demo = Ouvrir le parc de démonstration pour ce lien

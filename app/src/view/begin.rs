@@ -8,7 +8,7 @@ use crate::model::yard::demo;
 use crate::model::{Model, Notice};
 use crate::number;
 use crate::storage::Keeper;
-use crate::text::embed as text;
+use crate::text::{embed as text, faults};
 use farend_core::fault::Fault;
 use farend_core::yard::edit::Editing;
 use leptos::prelude::*;
@@ -120,7 +120,7 @@ pub fn FarYard() -> impl IntoView {
 }
 
 fn refused(begin: Begin, refusal: &Refusal) -> impl IntoView + use<> {
-    let line = |fault: &Fault| view! { <li>{fault.to_string()}</li> };
+    let line = |fault: &Fault| view! { <li>{faults::fault(fault)}</li> };
     let faults = match refusal {
         Refusal::Faults(faults) => faults.iter().map(line).collect_view(),
         Refusal::Failed(_) => Vec::new(),

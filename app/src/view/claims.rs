@@ -4,7 +4,7 @@ use super::entry::NumberEntry;
 use super::radio::radio;
 use crate::model::Model;
 use crate::number;
-use crate::text::claims;
+use crate::text::{brackets, claims, stop};
 use farend_core::claims::{
     Answer, Check, Rating, Sheet, SheetFigure, Taken, Weighed, Weight, weigh,
 };
@@ -204,7 +204,8 @@ fn answers(weighed: &Weighed, units: UnitSystem) -> impl IntoView + use<> {
                     {claims::weight(weight)}
                 </span>
                 <span>
-                    <b>{claims::check(check)} ". "</b>
+                    <b>{stop(claims::check(check))}</b>
+                    " "
                     {claims::finding(weight, &finding, units)}
                 </span>
             </li>
@@ -239,7 +240,7 @@ fn lack(check: Check, figures: &[SheetFigure]) -> impl IntoView + use<> {
     view! {
         <li>
             {claims::lacks(figures)} " "
-            <span class="part">"(" {claims::check_small(check)} ")"</span>
+            <span class="part">{brackets(claims::check_small(check))}</span>
         </li>
     }
 }

@@ -182,16 +182,12 @@ pub fn ControlRow(control: Control) -> impl IntoView {
                     fallback=move || {
                         view! {
                             <button type="button" data-testid="back" on:click=back>
-                                {labels::back_to_own()}
-                                " "
-                                {own}
+                                {move || own().map(|own| labels::back_to_own(&own))}
                             </button>
                         }
                     }
                 >
-                    {labels::own()}
-                    " "
-                    {own}
+                    {move || own().map(|own| labels::own(&own))}
                 </Show>
             </p>
         </div>

@@ -106,7 +106,7 @@ fn Prices(route: RouteId) -> impl IntoView {
         price(
             format!("{}-{key}", route.word()),
             name().to_owned(),
-            cost::of_route(route),
+            labels::route_small(route).to_owned(),
             move |prices| prices.of_mut(route).map(part),
             move || *part(&mut model.yard_prices(route)),
         )

@@ -3,6 +3,7 @@
 use super::entry::{Kept, id_of};
 use super::{Editing, Whose, with_lists};
 use crate::fault::{Fault, Rule};
+use crate::hint::Hint;
 use crate::implement::Implement;
 use crate::kit::Kit;
 use crate::machine::Machine;
@@ -70,7 +71,7 @@ impl Editing {
                 path: "id".to_owned(),
                 found: id_of(&kept.written).unwrap_or_default().to_owned(),
                 rule: Rule::Unique,
-                hint: "Give each entry its own.".to_owned(),
+                hint: Hint::OwnId.into(),
             });
         }
         faults
