@@ -15,7 +15,7 @@ const RECORD = 'farend-practice-record';
 const LANGUAGE = 'farend-language';
 const OUTDOORS = 'farend-outdoors';
 
-const golden = async (name) => JSON.parse(await readFile(new URL(`../yards/golden/${name}.json`, import.meta.url), 'utf8'));
+const golden = async (name) => JSON.parse(await readFile(new URL(`../golden/yard/${name}.json`, import.meta.url), 'utf8'));
 const enveloped = (yard, version = 1) =>
   JSON.stringify({ format: 'farend-edited-yard', format_version: version, yard });
 const answer = { idea: 'it_must_hook_up', right: true, confidence: 'sure', help: 'shown' };
