@@ -31,8 +31,8 @@ enum Command {
         /// Leave out what needs the release page and cargo-deny; the steps left out are named
         #[arg(long)]
         quick: bool,
-        /// Also the slow steps: all flows with the network cut, LibreOffice reads the saved tables, the
-        /// fuzzer, the release page built twice
+        /// Also the slow steps: all flows with the network cut, LibreOffice reads the saved tables,
+        /// 10,000 actions by chance, the fuzzer, the release page built twice
         #[arg(long, conflicts_with = "quick")]
         full: bool,
     },
@@ -58,6 +58,14 @@ enum Command {
         /// Time the page instead: how it loads and answers on a slow phone and a slow network
         #[arg(long)]
         web: bool,
+    },
+    /// Actions by chance over all views, twice the same: nothing may fail, pile up or differ
+    Soak {
+        #[arg(long, default_value_t = commands::SOAKED)]
+        actions: u32,
+        /// What the actions are drawn by
+        #[arg(long, default_value_t = 1)]
+        seed: u32,
     },
     /// Any bytes against what must hold for them: by the fuzzer, or where there is none by 100,000
     /// random changes of its corpus
@@ -109,6 +117,7 @@ pub fn run() -> Result<()> {
         Command::Reference { write } => commands::reference(&host, write),
         Command::Bench { web: false } => commands::bench(&host),
         Command::Bench { web: true } => commands::bench_web(&host),
+        Command::Soak { actions, seed } => commands::soak(&host, actions, seed),
         Command::Fuzz { seconds, target } => commands::fuzz(&host, seconds, target.as_deref()),
         Command::Mutants { since } => commands::mutants(&host, &since),
         Command::Golden => commands::golden(&host),

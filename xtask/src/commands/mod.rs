@@ -94,6 +94,20 @@ pub fn bench_web(host: &Host) -> Result<()> {
     })
 }
 
+/// Actions of the soak in `test --full`.
+pub const SOAKED: u32 = 10_000;
+
+pub fn soak(host: &Host, actions: u32, seed: u32) -> Result<()> {
+    timed(|steps| {
+        build_page(host, steps)?;
+        let browser = setup::browser(host, steps)?;
+        setup::flow_packages(host, steps)?;
+        steps.run("actions by chance", || {
+            e2e::soak(host, &browser, actions, seed)
+        })
+    })
+}
+
 /// Seconds of the fuzzer on each target in `test --full`.
 const FUZZED: u32 = 60;
 
@@ -202,6 +216,7 @@ pub fn test(host: &Host, extent: Extent) -> Result<()> {
             steps.run("saved tables in LibreOffice", || {
                 e2e::spreadsheet(host, &browser, &program)
             })?;
+            steps.run("actions by chance", || e2e::soak(host, &browser, SOAKED, 1))?;
             let targets = fuzzer::targets(host, None)?;
             fuzzed(host, steps, FUZZED, &targets)?;
             steps.run("release page, twice", || twice::build(host, wasm).map(drop))?;
