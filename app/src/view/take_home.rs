@@ -133,6 +133,7 @@ impl Sheet {
                 >
                     <Picture model=model core=true />
                 </div>
+                <p class="sideways">{sheet::sideways()}</p>
                 <div class="sheet-columns">
                     <div>{self.power(model)}</div>
                     <div>{self.taking(model)}</div>
