@@ -1,8 +1,11 @@
 //! Shared by the tests of this crate.
 
+pub mod circuit;
 pub mod draws;
 pub mod fingerprint;
+pub mod fuzzing;
 pub mod item_kind;
+pub mod made;
 pub mod parts;
 pub mod quantity;
 pub mod units;

@@ -1,5 +1,6 @@
 //! Numbers of a yard file in the reader's units. The file stays metric.
 
+use crate::number;
 use farend_core::defaults_work::joules_per_unit;
 use farend_core::measure::Measure;
 use farend_core::units::{Quantity, UnitSystem};
@@ -38,11 +39,11 @@ impl Counts {
 
     /// The unit that the reader sees; that of money is the yard's currency.
     pub fn symbol(self, units: UnitSystem) -> &'static str {
-        match (self, self.quantity(1.0)) {
+        number::unit_word(match (self, self.quantity(1.0)) {
             (_, Some(quantity)) => quantity.shown_in(units).1,
             (Self::Unit(unit), None) => unit,
             (Self::Energy(_) | Self::Money, None) => "",
-        }
+        })
     }
 
     /// A number that the reader entered as the file has it.
@@ -95,10 +96,10 @@ pub fn written(number: f64, units: UnitSystem) -> String {
     };
     let decimals = usize::saturating_sub(figures, before);
     let text = format!("{number:.decimals$}");
-    match text.contains('.') {
-        true => text.trim_end_matches('0').trim_end_matches('.').to_owned(),
-        false => text,
-    }
+    number::in_box(match text.contains('.') {
+        true => text.trim_end_matches('0').trim_end_matches('.'),
+        false => &text,
+    })
 }
 
 #[cfg(test)]

@@ -7,6 +7,12 @@ pub use in_browser::{date, list, money, number, plural};
 #[cfg(not(target_arch = "wasm32"))]
 pub use outside::{date, list, money, number, plural};
 
+/// The mark before decimals.
+pub fn decimal_mark() -> char {
+    let shown = number(1.5, 1);
+    shown.chars().find(|it| !it.is_numeric()).unwrap_or('.')
+}
+
 #[cfg(target_arch = "wasm32")]
 mod in_browser {
     use crate::language::{self, Language};

@@ -8,6 +8,9 @@ use leptos::ev;
 use leptos::prelude::*;
 use std::time::Duration;
 
+/// The fragment that asks for the demo yard as it is, and leaves alone whatever the browser keeps.
+pub const DEMO: &str = "demo";
+
 /// How long the state must rest before the address follows it: browsers refuse an address that
 /// changes on every step of a slider.
 const REST: Duration = Duration::from_millis(200);

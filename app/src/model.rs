@@ -40,6 +40,7 @@ use leptos::prelude::*;
 use opening::read_link;
 use std::sync::Arc;
 use table::TableFile;
+use unhurried::Dragging;
 use yard::OpenEntry;
 
 /// The page's data. What is edited, `state`, `notice` and `table` are stored; the rest derives from
@@ -64,6 +65,8 @@ pub struct Model {
     pub table: RwSignal<Option<TableFile>>,
     /// Whether the page to take home is shown.
     pub taking_home: RwSignal<bool>,
+    /// Whether a slider is being dragged.
+    pub dragging: Dragging,
     /// The machine chosen.
     pub machine: Memo<Option<Machine>>,
     /// The implement chosen.
@@ -142,6 +145,7 @@ impl Model {
             notice: RwSignal::new(notice),
             table: RwSignal::new(None),
             taking_home: RwSignal::new(false),
+            dragging: Dragging::no(),
             machine,
             implement,
             settings,

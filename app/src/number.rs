@@ -1,6 +1,7 @@
 //! Numbers as people read them. The browser's own formatter does the work.
 
 use crate::intl;
+use crate::text::remark;
 use crate::text::say::number as say;
 use farend_core::formula::Figure;
 use farend_core::quantity::{Power, Time};
@@ -77,6 +78,11 @@ pub fn shown(quantity: Quantity, units: UnitSystem) -> String {
 /// A quantity's unit as the language has it. Symbols are the same everywhere, words aren't.
 pub fn unit(quantity: Quantity, units: UnitSystem) -> &'static str {
     let (_, symbol) = quantity.shown_in(units);
+    unit_word(symbol)
+}
+
+/// A unit's symbol as the language has it.
+pub fn unit_word(symbol: &'static str) -> &'static str {
     match symbol {
         "rpm" => say::rpm(),
         "tons" => say::tons(),
@@ -105,7 +111,13 @@ pub fn plain(value: f64) -> String {
     // A tenth tells nothing in a thousand.
     let digits = usize::from(value.abs() < 1000.0);
     let text = format!("{value:.digits$}");
-    text.strip_suffix(".0").unwrap_or(&text).to_owned()
+    in_box(text.strip_suffix(".0").unwrap_or(&text))
+}
+
+/// A number written with a point, as a field of the language has it: with its mark before decimals
+/// and none between thousands.
+pub fn in_box(number: &str) -> String {
+    number.replace('.', &intl::decimal_mark().to_string())
 }
 
 /// A time: "35 min", "2 h 10 min", "more than 100 h".
@@ -151,7 +163,7 @@ pub fn figure(figure: &Figure, units: UnitSystem) -> String {
     let value = shown(figure.value, units);
     match figure.range {
         None => value,
-        Some((low, high)) => format!("{value} ({})", range(low, high, units)),
+        Some((low, high)) => remark(&value, &range(low, high, units)),
     }
 }
 
@@ -160,35 +172,71 @@ pub fn percent(part: f64) -> String {
     format!("{}\u{a0}%", fixed(part * 100.0, 0))
 }
 
-/// What a person typed: a decimal point or comma, no thousands marks. `None` where it isn't one
-/// clear number.
+/// What a person typed: with the language's mark before decimals, or the other one where it can't part
+/// thousands. `None` where it isn't one clear number.
 pub fn typed(text: &str) -> Option<f64> {
+    read(text, intl::decimal_mark())
+}
+
+fn read(text: &str, mark: char) -> Option<f64> {
     let text = text.trim();
-    let plain = match (text.matches(',').count(), text.contains('.')) {
-        (0, _) => text.to_owned(),
+    let other = if mark == ',' { '.' } else { ',' };
+    let plain = match text.split_once(other) {
+        None => text.replace(mark, "."),
         // "1,234" may be one and a bit or a thousand and more: ask.
-        (1, false) if text.split(',').next_back().map(str::len) != Some(3) => {
-            text.replace(',', ".")
+        Some((whole, decimals)) if !may_be_thousands(whole, decimals) && !text.contains(mark) => {
+            text.replace(other, ".")
         }
-        _ => return None,
+        Some(_) => return None,
     };
     plain.parse().ok().filter(|number: &f64| number.is_finite())
 }
 
+/// Whether a mark between such digits could part thousands.
+fn may_be_thousands(whole: &str, decimals: &str) -> bool {
+    let whole = whole.trim_start_matches('-');
+    (1..=3).contains(&whole.len()) && !whole.starts_with('0') && decimals.len() == 3
+}
+
 #[cfg(test)]
 mod tests {
-    use super::typed;
+    use super::{read, typed};
 
     #[test]
     fn a_decimal_comma_is_read_and_a_thousands_mark_is_asked_about() {
         assert_eq!(typed(" 1.5 "), Some(1.5));
         assert_eq!(typed("1,5"), Some(1.5));
+        assert_eq!(typed("0,125"), Some(0.125));
         assert_eq!(typed("2400"), Some(2400.0));
+        assert_eq!(typed("1.234"), Some(1.234));
         assert_eq!(typed("1,234"), None);
+        assert_eq!(typed("-1,234"), None);
         assert_eq!(typed("1,234.5"), None);
+        assert_eq!(typed("1,2,3"), None);
         assert_eq!(typed("inf"), None);
         assert_eq!(typed("NaN"), None);
         assert_eq!(typed("fast"), None);
         assert_eq!(typed(""), None);
+    }
+
+    /// Where the comma stands before decimals it's the point that is asked about.
+    #[test]
+    fn each_language_has_its_own_mark() {
+        assert_eq!(read("1,234", ','), Some(1.234));
+        assert_eq!(read("1.5", ','), Some(1.5));
+        assert_eq!(read("1.234", ','), None);
+        assert_eq!(read("1.234,5", ','), None);
+    }
+
+    #[test]
+    fn what_a_box_shows_is_read_as_the_same_number() {
+        for number in [
+            0.0, 0.125, 0.5, -0.61, 1.234, 12.5, 999.999, 1234.567, 540.0, 2e6,
+        ] {
+            for mark in ['.', ','] {
+                let shown = f64::to_string(&number).replace('.', &mark.to_string());
+                assert_eq!(read(&shown, mark), Some(number), "{shown}");
+            }
+        }
     }
 }

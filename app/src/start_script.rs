@@ -1,4 +1,5 @@
-//! What the start script hands over: the text of the first language, and the way to others.
+//! What the start script hands over: the text of the first language, and the way to others. And what is
+//! left with it, for when the program fails.
 
 use js_sys::{Function, Promise, Reflect};
 use wasm_bindgen::{JsCast, JsValue};
@@ -40,4 +41,12 @@ pub async fn text_of(tag: &str) -> Option<String> {
         .dyn_into()
         .ok()?;
     JsFuture::from(loading).await.ok()?.as_string()
+}
+
+/// Leaves the yard where it outlasts a failure of the program. `None` where it need not be kept.
+pub fn put_aside(yard: Option<&str>) {
+    if let Ok(all) = Reflect::get(&js_sys::global(), &"farend".into()) {
+        // There is nothing to leave it with where no script has started the program.
+        let _ = Reflect::set(&all, &"yard".into(), &yard.into());
+    }
 }

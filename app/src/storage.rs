@@ -4,6 +4,7 @@ use crate::browser::{self, NotKept};
 use crate::model::Model;
 use crate::model::yard::demo;
 use crate::rest::AfterRest;
+use crate::start_script;
 use farend_core::yard::edit::{Change, Editing};
 use farend_core::yard::history::Deed;
 use farend_core::yard::kept::{self, KeptFault};
@@ -34,6 +35,8 @@ pub enum Keeping {
     Held(String),
     /// Not before the user says whose: another tab keeps this, or nothing but the demo.
     Other(Option<String>),
+    /// Not before the user says whose: the demo was asked for, and this is kept.
+    PassedOver(String),
     /// Not at all: the yard comes from an address, and what is kept is another one.
     OfAddress,
 }
@@ -73,13 +76,25 @@ impl Keeper {
         (yard.unwrap_or(demo), keeper)
     }
 
+    /// The demo, whatever is kept: that stays as it is.
+    pub fn start_with_demo() -> (Editing, Self) {
+        let demo = demo();
+        let kept = browser::kept(KEY).ok().flatten();
+        let keeping = kept.clone().map_or(Keeping::Kept, Keeping::PassedOver);
+        let keeper = Self::of(keeping, kept, &demo);
+        (demo, keeper)
+    }
+
     /// For a yard that comes from an address: nothing is kept, and what is kept isn't touched.
     pub fn of_address(yard: &Editing) -> Self {
         Self::of(Keeping::OfAddress, None, yard)
     }
 
     fn of(keeping: Keeping, known: Option<String>, given: &Editing) -> Self {
-        let telling = matches!(keeping, Keeping::SetAside(_) | Keeping::Held(_));
+        let telling = matches!(
+            keeping,
+            Keeping::SetAside(_) | Keeping::Held(_) | Keeping::PassedOver(_)
+        );
         Self {
             keeping: RwSignal::new(keeping),
             telling: RwSignal::new(telling),
@@ -127,13 +142,14 @@ impl Keeper {
 
     /// Keeps the yard as it is now, where that is allowed and new.
     fn keep(self, model: Model) {
+        let own = self.own(model);
+        start_script::put_aside(own.as_deref());
         if matches!(
             *self.keeping.read_untracked(),
-            Keeping::Held(_) | Keeping::Other(_)
+            Keeping::Held(_) | Keeping::Other(_) | Keeping::PassedOver(_)
         ) {
             return;
         }
-        let own = self.own(model);
         if self.known.with_value(|known| *known == own) {
             return;
         }
@@ -216,10 +232,12 @@ impl Keeper {
         self.keep(model);
     }
 
-    /// Takes over the yard of the other tab, as a step.
+    /// Takes over the yard of the other tab, or what was passed over, as a step.
     pub fn take_other(self, model: Model) {
-        let Keeping::Other(text) = self.keeping.get_untracked() else {
-            return;
+        let text = match self.keeping.get_untracked() {
+            Keeping::Other(text) => text,
+            Keeping::PassedOver(text) => Some(text),
+            _ => return,
         };
         let yard = match &text {
             None => demo(),

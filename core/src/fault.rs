@@ -1,6 +1,11 @@
 //! What is wrong with an input: where, what was found, what is allowed and what to do.
 
+use crate::hint::FaultHint;
+use crate::words::phrases;
 use core::fmt;
+
+/// The path of a fault of a whole file.
+pub const FILE: &str = "file";
 
 /// One fault of an input. All faults of an input are reported together.
 #[derive(Clone, Debug, PartialEq)]
@@ -12,7 +17,7 @@ pub struct Fault {
     /// The rule that it breaks.
     pub rule: Rule,
     /// What to do about it.
-    pub hint: String,
+    pub hint: FaultHint,
 }
 
 /// A rule that an input can break.
@@ -30,7 +35,7 @@ pub enum Rule {
     /// A field that must be there.
     Required,
     /// A value of another type was expected.
-    Type(&'static str),
+    Type(Expected),
     /// One word of a list.
     OneOf(Vec<&'static str>),
     /// A field that this format doesn't have.
@@ -41,10 +46,62 @@ pub enum Rule {
     NotEmpty,
     /// The same identifier stands elsewhere.
     Unique,
-    /// Must not exceed another figure, named with its value.
-    NotAbove(String),
+    /// Must not exceed another figure.
+    NotAbove {
+        /// That figure.
+        bound: Bound,
+        /// Its value.
+        most: f64,
+        /// Its unit.
+        unit: &'static str,
+    },
     /// Not readable at all.
     Readable,
+    /// Not readable as JSON from here on.
+    Json {
+        /// The line, from 1.
+        line: usize,
+        /// The column, from 1.
+        column: usize,
+    },
+}
+
+phrases! {
+    /// What was expected, behind "must be".
+    Expected {
+        Flag = "true or false",
+        Whole = "a whole number",
+        Number = "a number",
+        NumberWithPoint = "a number with a decimal point, without quotes",
+        Rising = "in rising order",
+        RisingThree = "in rising order: low, likely, high",
+        Text = "a text",
+        Id = "an identifier of at most 40 characters",
+        Capitals = "three capital letters",
+        Group = "a group { … }",
+        List = "a list [ … ]",
+        Yard = "a yard { … }",
+        Table = "a table of machines, implements or kits",
+        MachineOfYard = "a machine of this yard",
+        ImplementOfYard = "an implement of this yard",
+    }
+}
+
+phrases! {
+    /// A figure that another must not exceed, behind "must not be above".
+    Bound {
+        EngineRated = "the engine's rated speed",
+        LiftedHeight = "the height when lifted",
+        MachineMass = "the machine's mass_kg",
+        ViscosityAt40 = "the viscosity at 40 °C",
+        NetPowerThere = "the engine's net power there",
+        SheetFlow = "the sheet's flow",
+        RotorRated = "the rotor's rated speed",
+        RotorHighest = "the rotor's highest speed",
+        Need = "the need",
+        HighestSpeed = "the highest speed",
+        OpenLength = "the length where its tubes part",
+    }
 }
 
 impl fmt::Display for Rule {
@@ -52,11 +109,7 @@ impl fmt::Display for Rule {
         match self {
             Self::Within { min, max, unit } => {
                 write!(f, "must be {min} to {max}")?;
-                if unit.is_empty() {
-                    Ok(())
-                } else {
-                    write!(f, " {unit}")
-                }
+                write_unit(f, unit)
             }
             Self::Required => write!(f, "is missing"),
             Self::Type(expected) => write!(f, "must be {expected}"),
@@ -65,9 +118,20 @@ impl fmt::Display for Rule {
             Self::AtMost(most) => write!(f, "must not be longer or more than {most}"),
             Self::NotEmpty => write!(f, "must not be empty"),
             Self::Unique => write!(f, "is used more than once"),
-            Self::NotAbove(other) => write!(f, "must not be above {other}"),
-            Self::Readable => write!(f, "can't be read"),
+            Self::NotAbove { bound, most, unit } => {
+                write!(f, "must not be above {bound}, {most}")?;
+                write_unit(f, unit)
+            }
+            Self::Readable | Self::Json { .. } => write!(f, "can't be read"),
         }
+    }
+}
+
+fn write_unit(f: &mut fmt::Formatter<'_>, unit: &str) -> fmt::Result {
+    if unit.is_empty() {
+        Ok(())
+    } else {
+        write!(f, " {unit}")
     }
 }
 
@@ -77,11 +141,7 @@ impl fmt::Display for Fault {
         if !self.found.is_empty() {
             write!(f, " ({})", self.found)?;
         }
-        write!(f, " {}", self.rule)?;
-        if !self.hint.is_empty() {
-            write!(f, ". {}", self.hint)?;
-        }
-        Ok(())
+        write!(f, " {}. {}", self.rule, self.hint)
     }
 }
 

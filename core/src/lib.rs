@@ -57,6 +57,7 @@ pub mod fault;
 pub mod fit;
 pub mod formula;
 pub mod grid;
+pub mod hint;
 pub mod hookup;
 pub mod implement;
 pub mod kit;

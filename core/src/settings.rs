@@ -2,6 +2,7 @@
 
 use crate::defaults;
 use crate::fault::Fault;
+use crate::hint::Hint;
 use crate::implement::{Ground, Implement, Work};
 use crate::machine::{Circuit, Engine, Machine, Outlet};
 use crate::measure::{Amount, Swath};
@@ -203,63 +204,57 @@ impl Settings {
             self.engine_speed.map(AngularSpeed::to_rpm),
             engine_speed_limits(&machine.engine),
             "rpm",
-            "The engine can't work there: choose a speed between its lowest and its rated one.",
+            Hint::EngineSpeed,
         );
         report.within(
             "engine_power",
             self.engine_power.map(Power::to_kilowatts),
             ENGINE_POWER_LIMITS,
             "kW",
-            "Take the net power at rated speed; 1 mechanical hp is 0.7457 kW.",
+            Hint::EnginePower,
         );
         report.within(
             "oil",
             self.oil.map(Temperature::to_celsius),
             OIL_LIMITS,
             "°C",
-            "Oil of this kind isn't worked with there.",
+            Hint::OilTemperature,
         );
         report.within(
             "altitude",
             self.altitude.map(Length::to_metres),
             ALTITUDE_LIMITS,
             "m",
-            "Take the height above the sea.",
+            Hint::Altitude,
         );
         report.within(
             "air",
             self.air.map(Temperature::to_celsius),
             AIR_LIMITS,
             "°C",
-            "Nobody works in such air.",
+            Hint::Air,
         );
         report.within(
             "ground_speed",
             self.ground_speed.map(Velocity::to_kilometres_per_hour),
             GROUND_SPEED_LIMITS,
             "km/h",
-            "Take the speed at work, not on the road.",
+            Hint::GroundSpeed,
         );
-        report.within(
-            "slope",
-            self.slope,
-            SLOPE_LIMITS,
-            "",
-            "Rise over run: 0.1 for 10 %. Steeper ground needs another machine.",
-        );
+        report.within("slope", self.slope, SLOPE_LIMITS, "", Hint::Slope);
         report.within(
             "depth",
             self.depth.map(Length::to_metres),
             DEPTH_LIMITS,
             "m",
-            "Take the depth of what is worked.",
+            Hint::WorkedDepth,
         );
         report.within(
             "density",
             self.density.map(Density::to_kilograms_per_cubic_metre),
             DENSITY_LIMITS,
             "kg/m³",
-            "Fresh snow weighs about 100, wet soil about 1800.",
+            Hint::WorkedDensity,
         );
         report.within(
             "job",
@@ -269,7 +264,7 @@ impl Settings {
             }),
             JOB_LIMITS,
             "",
-            "Tonnes, square metres, cubic metres or metres.",
+            Hint::Job,
         );
         for (flow, relief, oil) in [
             ("own.flow", "own.relief", &self.own),
@@ -280,14 +275,14 @@ impl Settings {
                 oil.flow.map(Flow::to_litres_per_minute),
                 FLOW_LIMITS,
                 "L/min",
-                "No pump for this job has such a flow.",
+                Hint::PumpFlow,
             );
             report.within(
                 relief,
                 oil.relief.map(Pressure::to_bar),
                 RELIEF_LIMITS,
                 "bar",
-                "No machine for this job is set so.",
+                Hint::ReliefSet,
             );
         }
         if report.is_empty() {

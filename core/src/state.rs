@@ -88,7 +88,7 @@ pub enum LinkFault {
 }
 
 /// The version that links are written in.
-const VERSION: u8 = 4;
+pub const VERSION: u8 = 4;
 /// The longest link that is looked at, in characters.
 pub const LONGEST_LINK: usize = 2_000;
 /// Bytes of the check sum at the end.

@@ -1,4 +1,4 @@
-//! Enums whose variants stand as words in files: each word is written once.
+//! Enums whose variants stand as words in files, or as phrases for people: each is written once.
 
 /// Defines an enum with the word that a file uses for each variant.
 macro_rules! words {
@@ -32,3 +32,36 @@ macro_rules! words {
     };
 }
 pub(crate) use words;
+
+/// Defines an enum with the English of each variant, for the terminal.
+macro_rules! phrases {
+    (
+        $(#[$doc:meta])*
+        $name:ident { $( $variant:ident = $english:literal, )+ }
+    ) => {
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+        pub enum $name {
+            $( #[doc = $english] $variant, )+
+        }
+
+        impl $name {
+            /// Every variant, in order.
+            pub const ALL: &[Self] = &[$( Self::$variant, )+];
+
+            /// What it says, in English.
+            pub const fn english(self) -> &'static str {
+                match self {
+                    $( Self::$variant => $english, )+
+                }
+            }
+        }
+
+        impl core::fmt::Display for $name {
+            fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+                f.write_str(self.english())
+            }
+        }
+    };
+}
+pub(crate) use phrases;

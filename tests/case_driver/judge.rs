@@ -137,7 +137,9 @@ fn as_refused(wanted: &[Refused], faults: &[Fault]) -> Result<(), Problem> {
             }
             _ => false,
         };
-        rule && fault.path == wanted.path && fault.found == wanted.found && !fault.hint.is_empty()
+        rule && fault.path == wanted.path
+            && fault.found == wanted.found
+            && !fault.hint.to_string().is_empty()
     };
     let all_found = wanted
         .iter()

@@ -78,7 +78,11 @@ fn all_faults_of_sheet_and_settings_come_at_once() {
     let faults = weigh(&sheet, &parts.machine, &parts.settings).expect_err("three faults");
     let paths: Vec<_> = faults.iter().map(|fault| fault.path.as_str()).collect();
     assert_eq!(paths, ["flow", "pto", "slope"]);
-    assert!(faults.iter().all(|fault| !fault.hint.is_empty()));
+    assert!(
+        faults
+            .iter()
+            .all(|fault| !fault.hint.to_string().is_empty())
+    );
 }
 
 /// What a sheet sets, in the words of the yard: L/min at the yard's engine speed, bar at the pump.

@@ -38,7 +38,8 @@ const hasRoom = (page) =>
 const open = async (tab, origin, query, more = '', sandbox = undefined) => {
   await openHost(tab, origin, OBEDIENT + more + frameTag(framedAddress(query), { sandbox }));
   const page = await inFrame(tab);
-  await page.heading().waitFor();
+  // The last part of the page: what has yet to come would change its height.
+  await page.tab.locator('.foot').waitFor();
   return page;
 };
 

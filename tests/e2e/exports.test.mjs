@@ -247,7 +247,7 @@ flow('a broken or newer comparison is refused with all its faults and changes no
   for (const fault of [
     /broken\.json can't be used: it has 3 faults/,
     /link .*can't be read/,
-    /yard\.machines\[0\]\.engine\.net_kw \(9000\) must be 3 to 600 kW/,
+    /yard\.machines\[0\]\.engine\.net_kw \(9000\) must be 3 to 600.kW/,
     /yard\.implements\[0\]\.name is missing/,
   ]) assert.match(notice, fault);
   assert.deepEqual(await page.shown(), before);

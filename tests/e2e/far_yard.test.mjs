@@ -87,7 +87,7 @@ inTab('a yard of the page’s own host may be written short', {}, async (tab, fa
 for (const [what, path, body, status, told] of [
   ['isn’t there', '/gone.json', '', 404, /There is nothing at this address/],
   ['is refused', '/refused.json', '', 403, /refused it, with number 403/],
-  ['isn’t JSON', '/not.json', '<html>', 200, /line 1 column 1/],
+  ['isn’t JSON', '/not.json', '<html>', 200, /line 1, column 1/],
   ['has faults', '/faults.json', '{ "format_version": 2 }', 200, /machines is missing[^]*implements is missing/],
   ['is of a newer version', '/newer.json', '{ "format_version": 99 }', 200, /format_version \(99\)/],
 ]) {

@@ -30,7 +30,7 @@ flow('a broken yard file lists every fault and leaves the open yard as it was', 
   const notice = await page.text('notice');
   for (const fault of [
     /broken\.json can't be used/,
-    /machines\[0\]\.engine\.net_kw \(9000\) must be 3 to 600 kW/,
+    /machines\[0\]\.engine\.net_kw \(9000\) must be 3 to 600.kW/,
     /machines\[0\]\.engine\.rated_rpm .* decimal point/,
     /implements\[0\]\.name is missing/,
     /kits\[0\]\.ruotes .*Did you mean routes\?/,
@@ -42,7 +42,7 @@ flow('a broken yard file lists every fault and leaves the open yard as it was', 
 
 flow('what isn’t JSON is refused with the place of the fault', {}, async (page) => {
   await page.openFile('notes.txt', 'machines:\n  - tractor');
-  assert.match(await page.text('notice'), /line 1 column 1/);
+  assert.match(await page.text('notice'), /line 1, column 1/);
 });
 
 flow('the same file can be picked again after it was mended', {}, async (page) => {

@@ -69,6 +69,55 @@ inTab('a language that cannot be loaded is told, and the page stays as it is', {
   assert.equal(await page.part('language').inputValue(), 'en');
 });
 
+const english = /\b(the|of|must|where|is|its)\b/i;
+const broken = JSON.stringify({
+  format_version: 2,
+  name: 'Fault',
+  machines: [{ id: 'avocet', name: 'Avocet 20', kind: 'tractor', engine: { net_kw: 9000, rated_rpm: '2400', lowest_rpm: 0.5 } }],
+  implements: [{ id: 'B!' }],
+  kits: [],
+  kists: [],
+});
+/** What the broken file's faults say: a limit with its decimals, and what was probably meant. */
+const told = {
+  es: [/net_kw \(9000\) debe ser de 3 a 600.kW/, /rated_rpm \("2400"\) debe ser un número/, /kists no es un campo .*¿Quería decir kits\?/],
+  fr: [/net_kw \(9000\) doit être de 3 à 600.kW/, /rated_rpm \("2400"\) doit être un nombre/, /kists n'est pas un champ .*Vouliez-vous dire kits.\?/],
+};
+
+for (const tag of ['es', 'fr']) {
+  flow(`what is wrong with a file is told in its reader’s language: ${tag}`, { url: asked(tag) }, async (page) => {
+    await page.openFile('broken.json', broken);
+    const notice = await page.text('notice');
+    for (const fault of told[tag]) assert.match(notice, fault);
+    assert.doesNotMatch(notice, english);
+    await page.part('mend-here').click();
+    await page.openEntry('Avocet 20');
+    await page.part('faults').waitFor();
+    assert.doesNotMatch(await page.text('entry'), english);
+  });
+
+  flow(`boxes show decimals as the language writes them, and read them as the same number: ${tag}`, { url: asked(tag) }, async (page) => {
+    await page.openRoute('machine_hydraulics');
+    const flow = page.control('ownflow');
+    await flow.type('38.5');
+    assert.equal(await flow.value(), '38,5');
+    assert.equal(await flow.slider.inputValue(), '38.5');
+    // What is shown, entered as it stands.
+    await flow.type('40');
+    await flow.type('38,5');
+    assert.equal(await flow.slider.inputValue(), '38.5');
+
+    await page.openEditor();
+    await page.enter('engine.net_kw', '34,125');
+    await page.kept('yard?.machines.some((it) => it.engine.net_kw === expected)', 34.125);
+    assert.equal(await page.field('engine.net_kw').inputValue(), '34,125');
+    // Here the point may part thousands.
+    await page.enter('engine.net_kw', '1.234');
+    assert.equal(await page.field('engine.net_kw').getAttribute('aria-invalid'), 'true');
+    assert.equal(await page.field('engine.net_kw').inputValue(), '1.234');
+  });
+}
+
 for (const width of [320, 390]) {
   flow(`words two fifths longer have room at ${width} px`, { url: asked('pseudo'), viewport: { width, height: 800 } }, async (page) => {
     // The words come from the files: accented and in brackets.
@@ -79,6 +128,18 @@ for (const width of [320, 390]) {
       await page.tab.evaluate(() => document.querySelectorAll('main details, header details').forEach((it) => (it.open = true)));
       assert.deepEqual(await page.tab.evaluate(outOfPlace), [], view);
     }
+    await page.openFile('broken.json', broken);
+    const faults = await page.part('notice').locator('li').allInnerTexts();
+    assert.ok(faults.length > 4);
+    for (const fault of faults) assert.match(fault, /\[.*[áéíóú]/);
+    assert.deepEqual(await page.tab.evaluate(outOfPlace), [], 'notice');
+    await page.part('mend-here').click();
+    await page.openEntry('Avocet 20');
+    assert.deepEqual(await page.tab.evaluate(outOfPlace), [], 'faults');
+    const table = { name: 'broken.csv', mimeType: 'text/csv', buffer: Buffer.from('id,name,routes,hosse\nA!,,by air,1') };
+    await page.part('open-file').setInputFiles(table);
+    await page.part('table-faults').waitFor();
+    assert.deepEqual(await page.tab.evaluate(outOfPlace), [], 'table');
   });
 }
 

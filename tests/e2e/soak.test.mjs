@@ -41,7 +41,8 @@ function act([which, what]) {
     (it) => !it.disabled && it.checkVisibility({ visibilityProperty: true }),
   );
   const it = usable[which % usable.length];
-  const told = `${it.tagName} ${it.dataset.testid ?? it.id ?? ''} ${it.value} of ${usable.length}`;
+  const named = it.closest('[data-testid], [id]');
+  const told = `${it.tagName} ${it.dataset.testid ?? ''} in ${named?.dataset.testid ?? named?.id} of ${usable.length}`;
   const say = (event) => it.dispatchEvent(new Event(event, { bubbles: true }));
   if (it.tagName === 'SELECT') {
     it.selectedIndex = what % it.options.length;
@@ -90,7 +91,7 @@ async function soak(tab, faults) {
     done.push(await tab.evaluate(act, [draw(), draw()]));
     do await tab.clock.runFor(REST);
     while (await tab.evaluate(busy));
-    assert.deepEqual(faults, [], `after ${done.slice(-5).join(', ')}`);
+    assert.deepEqual(faults, [], `after ${done.length}: ${done.slice(-8).join(', ')}`);
     if (action === Math.floor(ACTIONS * EARLY)) megabytes.push(await used(tab, session));
   }
   megabytes.push(await used(tab, session));

@@ -76,7 +76,7 @@ flow('faults are told by row and column, and the yard stays as it was', {}, asyn
   await page.openTable('broken.csv', broken.replace('net_hp', 'net_kw'));
   const faults = page.part('table-faults').locator('li');
   assert.deepEqual(await faults.allInnerTexts(), [
-    'Row 2, engine.net_kw (9000) must be 3 to 600 kW. Net power at rated speed; 1 mechanical hp is 0.7457 kW. Gross power is higher.',
+    'Row 2, engine.net_kw (9000) must be 3 to 600\u{a0}kW. Net power at rated speed; 1 mechanical hp is 0.7457 kW. Gross power is higher.',
     'Row 3, engine.net_kw ("about 28") must be a number. Plain, such as 1234.5 or 1234,5: without a unit, and without blanks between digits.',
   ]);
   assert.match(await page.text('table-summary'), /2 faults/);

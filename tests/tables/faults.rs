@@ -22,7 +22,7 @@ fn are(faults: &[RowFault], expected: &[Expected]) {
         let text = fault.to_string();
         assert!(text.contains(says), "{text:?} doesn't say {says:?}");
         assert!(text.starts_with(&format!("Row {}", fault.row.unwrap_or_default())));
-        assert!(!fault.fault.hint.is_empty());
+        assert!(!fault.fault.hint.to_string().is_empty());
     }
 }
 

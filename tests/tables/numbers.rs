@@ -2,7 +2,7 @@
 //! thousands are grouped: one to three digits, then three behind each mark.
 
 use crate::{entries, faults, prices};
-use farend_core::fault::Rule;
+use farend_core::fault::{Expected, Rule};
 use farend_core::yard::list::List;
 use farend_core::yard::table::{DecimalMark, Reading, read};
 
@@ -137,7 +137,7 @@ fn what_is_no_plain_number_is_refused() {
         };
         assert_eq!(fault.row, Some(3), "{cell}");
         assert_eq!(fault.fault.path, "price");
-        assert_eq!(fault.fault.rule, Rule::Type("a number"), "{cell}");
+        assert_eq!(fault.fault.rule, Rule::Type(Expected::Number), "{cell}");
         assert!(fault.fault.found.contains(cell.trim()), "{fault}");
     }
 }

@@ -98,6 +98,11 @@ fn each_edit_gives_its_faults() {
             &[Set("/currency", json!("eur"))],
             &[("currency", "type", "three capital letters")],
         ),
+        // A field without a name has a place all the same.
+        (
+            &[Set("/", json!(1))],
+            &[("\"\"", "unknown", "The fields here are")],
+        ),
         // Speeds of an engine and what it drives.
         (
             &[Set("/machines/0/engine/lowest_rpm", json!(2700))],
@@ -157,12 +162,12 @@ fn each_edit_gives_its_faults() {
             &[(
                 "machines[3].engine.curve",
                 "within",
-                "(1050 to 2200) must be 1000 to 2200 rpm",
+                "(1050 – 2200) must be 1000 to 2200 rpm",
             )],
         ),
         (
             &[Set("/machines/3/engine/curve/4/rpm", json!(2150))],
-            &[("machines[3].engine.curve", "within", "(1000 to 2150)")],
+            &[("machines[3].engine.curve", "within", "(1000 – 2150)")],
         ),
         (
             &[Set("/machines/3/engine/curve/2/rpm", json!(1300))],
@@ -178,14 +183,14 @@ fn each_edit_gives_its_faults() {
                 json!([{"rpm": 2200, "kw": 68}]),
             )],
             &[
-                ("machines[3].engine.curve", "within", "(2200 to 2200)"),
+                ("machines[3].engine.curve", "within", "(2200 – 2200)"),
                 ("machines[3].engine.curve", "type", "two points or more"),
             ],
         ),
         // A tested shaft against its engine's curve: 69 kW at 1950 rpm.
         (
             &[Set("/machines/3/rear_pto/tested_kw", json!(69.5))],
-            &[("machines[3].rear_pto.tested_kw", "not above", "69.0 kW")],
+            &[("machines[3].rear_pto.tested_kw", "not above", "69 kW")],
         ),
         // Oil: a grade, or both viscosities.
         (
@@ -221,7 +226,7 @@ fn each_edit_gives_its_faults() {
             &[(
                 "machines[0].circuits[0].steering.flow_l_min",
                 "not above",
-                "35.0 L/min",
+                "35 L/min",
             )],
         ),
         (

@@ -1,6 +1,6 @@
 //! A yard that is edited: entries with faults, new ones, copies, paths, what is kept of it.
 
-use farend_core::fault::Rule;
+use farend_core::fault::{Expected, Rule};
 use farend_core::stage::gear::GearKind;
 use farend_core::yard::assumed::assumed;
 use farend_core::yard::edit::{Change, Editing, Whose};
@@ -139,7 +139,21 @@ fn faults_of_the_yard_itself_leave_its_entries_alone() {
     put(&mut yard, Whose::Yard, "name", json!("Pier"));
     put(&mut yard, Whose::Yard, "currency", json!("eur"));
     let rule = &yard.faults_of(Whose::Yard)[0].rule;
-    assert_eq!(*rule, Rule::Type("three capital letters"));
+    assert_eq!(*rule, Rule::Type(Expected::Capitals));
+}
+
+/// However it is called: what is sound can be saved and opened again.
+#[test]
+fn a_field_that_no_yard_has_is_left_out_of_what_is_sound() {
+    let long = "x".repeat(50);
+    for key in [long.as_str(), "a.b", "[0]", "", " ", "naem"] {
+        let mut own = demo().own().clone();
+        own.insert(key.to_owned(), json!(1));
+        let mut yard = demo();
+        yard.apply(Change::Own(own)).expect("a change");
+        assert_eq!(yard.faults().len(), 1, "{key:?}");
+        assert_eq!(yard.sound(), farend_tests::demo(), "{key:?}");
+    }
 }
 
 #[test]

@@ -2,6 +2,7 @@
 
 use crate::full;
 use farend_core::fault::{Fault, Rule};
+use farend_core::hint::FaultHint;
 use farend_core::yard::Yard;
 use farend_core::yard::report::Report;
 use farend_core::yard::rules::YARD;
@@ -184,17 +185,18 @@ pub fn word(rule: &Rule) -> &'static str {
         Rule::AtMost(_) => "at most",
         Rule::NotEmpty => "empty",
         Rule::Unique => "unique",
-        Rule::NotAbove(_) => "not above",
-        Rule::Readable => "readable",
+        Rule::NotAbove { .. } => "not above",
+        Rule::Readable | Rule::Json { .. } => "readable",
     }
 }
 
 /// A fault must say in one line what was found, what is allowed and what to do.
 pub fn speaks_plainly(fault: &Fault) {
     let text = fault.to_string();
-    assert!(!fault.hint.trim().is_empty(), "no hint: {text}");
+    let hint = fault.hint.to_string();
+    assert!(!hint.trim().is_empty(), "no hint: {text}");
     assert!(
-        text.starts_with(&fault.path) && text.ends_with(&fault.hint),
+        text.starts_with(&fault.path) && text.ends_with(&hint),
         "{text}"
     );
     assert!(text.contains(&fault.found), "{text}");
@@ -244,7 +246,7 @@ fn a_number_out_of_range_is_repeated_with_its_limits() {
                     path: place.path.clone(),
                     found: json!(number).to_string(),
                     rule: Rule::Within { min, max, unit },
-                    hint: place.field.hint.to_owned(),
+                    hint: place.field.hint.into(),
                 }]
             );
         }
@@ -338,7 +340,8 @@ fn a_misspelt_field_is_named() {
         let fault = faults.iter().find(|fault| fault.path == path);
         let fault = fault.unwrap_or_else(|| panic!("{path}: {faults:?}"));
         assert_eq!(fault.rule, Rule::UnknownField, "{path}");
-        assert_eq!(fault.hint, format!("Did you mean {key}?"), "{path}");
+        assert_eq!(fault.hint, FaultHint::Meant(key.to_owned()), "{path}");
+        speaks_plainly(fault);
         let missed = faults.iter().any(|fault| fault.path == place.path);
         assert_eq!(missed, place.field.required, "{}", place.path);
     }

@@ -10,7 +10,7 @@ use serde_json::{Value, json};
 use std::collections::BTreeSet;
 use std::fs;
 
-const FOLDER: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/yards/golden");
+const FOLDER: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/golden/yard");
 
 /// What is looked at in a file once it's open.
 type Look = fn(&Yard);
@@ -135,6 +135,6 @@ fn raising_changes_nothing_but_the_version() {
 #[test]
 fn the_hint_names_the_version_to_write() {
     let field = YARD.iter().find(|field| field.key == "format_version");
-    let hint = field.expect("a version").hint;
+    let hint = field.expect("a version").hint.english();
     assert!(hint.contains(&format!("Write {FORMAT_VERSION} ")), "{hint}");
 }

@@ -31,7 +31,8 @@ enum Command {
         /// Leave out what needs the release page and cargo-deny; the steps left out are named
         #[arg(long)]
         quick: bool,
-        /// Also the slow steps: all flows with the network cut, LibreOffice reads the saved tables
+        /// Also the slow steps: all flows with the network cut, LibreOffice reads the saved tables,
+        /// 10,000 actions by chance, the fuzzer, the release page built twice
         #[arg(long, conflicts_with = "quick")]
         full: bool,
     },
@@ -58,6 +59,39 @@ enum Command {
         #[arg(long)]
         web: bool,
     },
+    /// Actions by chance over all views, twice the same: nothing may fail, pile up or differ
+    Soak {
+        #[arg(long, default_value_t = commands::SOAKED)]
+        actions: u32,
+        /// What the actions are drawn by
+        #[arg(long, default_value_t = 1)]
+        seed: u32,
+    },
+    /// Any bytes against what must hold for them: by the fuzzer, or where there is none by 100,000
+    /// random changes of its corpus
+    Fuzz {
+        /// So long on each target; without the fuzzer it takes as long as it takes
+        #[arg(long, default_value_t = 60)]
+        seconds: u32,
+        /// Only this one, a folder of fuzz/corpus/
+        target: Option<String>,
+    },
+    /// Change one thing at a time in what was changed in the core, and see whether a test notices
+    Mutants {
+        /// A commit: what differs from where the work left it
+        #[arg(long, default_value = "main")]
+        since: String,
+    },
+    /// Write the golden files of the current versions of all formats where there are none
+    Golden,
+    /// All that must stand before a version is given out, then its archive in target/release-page/
+    Release {
+        /// The version, as in Cargo.toml and CHANGELOG.md
+        version: String,
+        /// Also name it in the repository; nothing is pushed
+        #[arg(long)]
+        tag: bool,
+    },
     /// Only install what is missing for all of the above
     Setup,
 }
@@ -83,6 +117,11 @@ pub fn run() -> Result<()> {
         Command::Reference { write } => commands::reference(&host, write),
         Command::Bench { web: false } => commands::bench(&host),
         Command::Bench { web: true } => commands::bench_web(&host),
+        Command::Soak { actions, seed } => commands::soak(&host, actions, seed),
+        Command::Fuzz { seconds, target } => commands::fuzz(&host, seconds, target.as_deref()),
+        Command::Mutants { since } => commands::mutants(&host, &since),
+        Command::Golden => commands::golden(&host),
+        Command::Release { version, tag } => commands::release(&host, &version, tag),
         Command::Setup => commands::setup(&host),
     }
 }

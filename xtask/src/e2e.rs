@@ -1,6 +1,8 @@
 //! Scripts of tests/e2e, run by node against the served release page.
 
+use std::ffi::OsString;
 use std::path::{Path, PathBuf};
+use std::thread::available_parallelism;
 
 use anyhow::Result;
 use xshell::cmd;
@@ -18,12 +20,30 @@ pub enum Network {
 }
 
 pub fn flows(host: &Host, browser: &Browser, network: Network) -> Result<()> {
-    let cut = (network == Network::Cut).then_some(("FAREND_OFFLINE", Path::new("1")));
-    node(host, browser, &["--test", "--test-reporter=spec"], cut)
+    // One for each core: node would leave one of them to itself.
+    let at_once = available_parallelism()?;
+    let at_once = format!("--test-concurrency={at_once}");
+    let cut = (network == Network::Cut).then_some(("FAREND_OFFLINE", "1".into()));
+    node(
+        host,
+        browser,
+        &["--test", "--test-reporter=spec", &at_once],
+        cut.as_slice(),
+    )
+}
+
+/// So many actions by chance, twice the same.
+pub fn soak(host: &Host, browser: &Browser, actions: u32, seed: u32) -> Result<()> {
+    let arguments = ["--test", "--test-reporter=spec", "soak.test.mjs"];
+    let more = [
+        ("FAREND_SOAK_ACTIONS", actions.to_string().into()),
+        ("FAREND_SOAK_SEED", seed.to_string().into()),
+    ];
+    node(host, browser, &arguments, &more)
 }
 
 pub fn shots(host: &Host, browser: &Browser) -> Result<()> {
-    node(host, browser, &["screenshots.mjs"], None)
+    node(host, browser, &["screenshots.mjs"], &[])
 }
 
 pub fn spreadsheet(host: &Host, browser: &Browser, program: &Path) -> Result<()> {
@@ -33,7 +53,7 @@ pub fn spreadsheet(host: &Host, browser: &Browser, program: &Path) -> Result<()>
         "spreadsheet.mjs",
         "spreadsheet_tables.mjs",
     ];
-    node(host, browser, &arguments, Some(("SOFFICE", program)))
+    node(host, browser, &arguments, &[("SOFFICE", program.into())])
 }
 
 /// A yard of 500 machines and 200 implements, as a file.
@@ -53,7 +73,7 @@ fn node(
     host: &Host,
     browser: &Browser,
     arguments: &[&str],
-    more: Option<(&str, &Path)>,
+    more: &[(&str, OsString)],
 ) -> Result<()> {
     let dist = host.dist();
     let headers = finish::everywhere(&dist)?;
@@ -74,7 +94,7 @@ fn node(
         .env("FAREND_SHOTS", host.root.join("target").join("shots"))
         .env("FAREND_LARGE_YARD", &yard)
         .env("CHROMIUM", &browser.chromium)
-        .envs(more)
+        .envs(more.iter().map(|(name, value)| (name, value)))
         .run()?;
     Ok(())
 }

@@ -31,6 +31,17 @@ impl Host {
         Ok(Self { sh, root, tools })
     }
 
+    /// The same for a copy of the repository, with the tools that were found and a folder of its own for
+    /// what is built.
+    pub fn at(&self, root: PathBuf) -> Result<Self> {
+        let sh = Shell::new()?;
+        sh.change_dir(&root);
+        sh.set_var("PATH", self.path());
+        sh.set_var("CARGO_TARGET_DIR", root.join("target"));
+        let tools = self.tools.clone();
+        Ok(Self { sh, root, tools })
+    }
+
     pub fn dist(&self) -> PathBuf {
         self.root.join("dist")
     }

@@ -13,6 +13,8 @@ pub struct Pins {
     pub wasm_bindgen_cli: String,
     pub binaryen: String,
     pub cargo_deny: String,
+    pub cargo_fuzz: String,
+    pub cargo_mutants: String,
 }
 
 #[derive(Deserialize)]

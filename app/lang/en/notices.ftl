@@ -34,6 +34,7 @@ open-demo = Open the demo yard for this link
 save-yard = Save this tab's yard as a file
 save-kept = Save what was kept as a file
 take-other = Take over the other tab's
+take-kept = Open the yard that is kept
 keep-mine = Keep mine
 overwrite = Keep this yard in its place
 
@@ -55,3 +56,6 @@ other-changed =
 other-went-back =
     Another tab went back to the demo yard. Until you say which of the two counts, this tab's changes aren't
     kept.
+passed-over =
+    The demo yard is open. The yard that this browser keeps is still there as it was; until you say which of the
+    two counts, nothing that you change here is kept.

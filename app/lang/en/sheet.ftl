@@ -3,6 +3,7 @@
 open = Page to take home
 back = Back to the comparison
 print = Print or save as PDF
+sideways = Slide the picture sideways to see all of it; on paper it is whole.
 cant-print = This frame keeps the printer closed. Print from a tab of its own, or from the browser's own menu.
 
 outcome-heading = How it comes out

@@ -61,15 +61,11 @@ no = No
 nothing-known = nothing entered
 range = Give a range
 one-figure = One figure
-add-one = Add
+add-one = Add…
 leave-out = Leave it out
 take-away = Take this field away
 unclear = This isn't one clear number. Write it without marks between thousands: 1234 or 1.234.
-# A number follows.
-assumed = assumed:
-# Two numbers, the second with its unit.
-limits-are = { $min } to { $max }
-must-be = Must be { $limits }.
+assumed = assumed: { $number }
 stands-elsewhere = Stands elsewhere already.
 # One of a list's groups: "Hydraulic outlets, outlet 2".
 item-at = { $group }, { $item } { $place }
@@ -82,3 +78,5 @@ to-editor = Edit the yard
 lacks-mending = { $name } has something to mend first ({ $faults }). What is to be done stands at its entry.
 lacks-machine = The yard has no machine that can be compared. Add one, or mend one of those that it has.
 lacks-implement = The yard has no implement that can be compared. Add one, or mend one of those that it has.
+add-one-of = Add: { $item }
+numbered = { $item } { $place }

@@ -6,3 +6,10 @@ cases = { $count ->
 }
 between-clauses = ;{ " " }
 named = { $name }: { $what }
+stop = { $words }.
+remark = { $what } ({ $remark })
+brackets = ({ $remark })
+pair = { $one }, { $other }
+amount = { $what } { $amount }
+between-amounts = { " · " }
+between-items = ,{ " " }

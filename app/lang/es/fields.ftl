@@ -33,7 +33,7 @@ end = Extremo del eje
 reservoir = Depósito y radiador
 rotor = Rotor
 need-kw = Potencia que pide el trabajo
-shafts = Accionamientos por eje
+shafts = Accionamientos por cardán
 motor = Motor hidráulico
 work = Su trabajo
 travel = Sobre el terreno
@@ -63,14 +63,14 @@ coupler-mm = Tamaño del enchufe rápido
 case-drain = Línea de drenaje
 measure = Medido por
 idle-kw = Potencia en vacío
-kwh-per-unit = Energía para tanto trabajo
+kwh-per-unit = Energía por unidad de trabajo
 width-m = Ancho de trabajo
 depth-m = Profundidad habitual
 density-kg-m3 = Densidad del material
 usual-km-h = Velocidad habitual
 highest-km-h = Velocidad máxima para un buen trabajo
 ground = Suelo
-pushing-n = Con cuánto empuja hacia atrás el trabajo
+pushing-n = Resistencia que opone el trabajo
 category = Categoría de enganche
 centre-m = Centro de masas, desde los bulones o ganchos
 backwards = Trabaja marcha atrás
@@ -161,7 +161,7 @@ shaft-rpm = Régimen de entrada
 shaft-drive = Pasos hasta el rotor
 shaft-rating-kw = Lo máximo que admite la entrada
 shaft-end = Eje de entrada
-shaft-price = Precio del apero así
+shaft-price = Precio del apero en esta versión
 
 ## A hydraulic motor
 
@@ -171,7 +171,7 @@ motor-highest-l-min = Caudal máximo
 motor-highest-bar = Presión máxima
 motor-starting = Par de arranque
 motor-case-drain = Necesita una línea de drenaje
-motor-price = Precio del apero así
+motor-price = Precio del apero en esta versión
 
 ## A mechanical step
 
@@ -209,7 +209,7 @@ kit-shaft-reverses = Invierte el sentido de giro
 ## One of a list's groups
 
 item-circuits = Salida
-item-shafts = Accionamiento por eje
+item-shafts = Accionamiento por cardán
 item-drive = Paso
 item-curve = Punto
 item-other = Entrada

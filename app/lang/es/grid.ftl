@@ -34,8 +34,8 @@ too-large = Es más de lo que cabe en papel. Redúzcalo con los filtros, o guár
 nothing = De este patio no se muestra nada: los filtros dejan fuera todas las parejas.
 empty = El patio aún no tiene máquinas o no tiene aperos. Añádalos en «Editar el patio», o abra un archivo de patio.
 note =
-    Cada pareja se calcula con sus cifras probables, al régimen del motor que pide su TdF, con la altura sobre
-    el mar y las temperaturas elegidas. Cuánto se calienta el aceite y los márgenes de las cifras se ven al
+    Cada pareja se calcula con sus cifras probables, al régimen del motor que pide su TdF, con la altitud
+    y las temperaturas elegidas. Cuánto se calienta el aceite y los márgenes de las cifras se ven al
     abrir una pareja. De las vías de una pareja que encajan se muestra la de mejor resultado; a igualdad,
     aquella en la que hay menos que preguntar, y después la que más entrega. Entregado entre necesario: 1,00
     es lo justo.
@@ -57,8 +57,8 @@ needed = Necesario
 
 skid-steer = Minicargadora
 other = Otro
-rear-shaft = Eje trasero
-mid-shaft = Eje ventral
+rear-shaft = Cardán trasero
+mid-shaft = Cardán ventral
 turned-forward = Llevado adelante
 own-hydraulics = Hidráulica propia
 pump-pack = Grupo de bomba

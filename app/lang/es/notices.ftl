@@ -4,7 +4,7 @@ bad-file =
     { $file } no se puede usar: { $faults ->
         [one] tiene un error
        *[other] tiene { $faults } errores
-    }. El patio que estaba abierto sigue abierto. Corríjalos y vuelva a abrirlo.
+    }. El patio que estaba abierto sigue abierto. Corrija el archivo y vuelva a abrirlo.
 unreadable-file = { $file } no se pudo leer del disco. El patio que estaba abierto sigue abierto.
 opened-yard =
     { $file } está abierto, y volverá a abrirse con esta página: este navegador lo guarda. No sale de este
@@ -34,6 +34,7 @@ open-demo = Abrir el patio de muestra para este enlace
 save-yard = Guardar el patio de esta pestaña como archivo
 save-kept = Guardar como archivo lo que se conservaba
 take-other = Tomar el de la otra pestaña
+take-kept = Abrir el patio que se conserva
 keep-mine = Conservar el mío
 overwrite = Conservar este patio en su lugar
 
@@ -56,3 +57,6 @@ other-changed =
 other-went-back =
     Otra pestaña volvió al patio de muestra. Hasta que diga cuál de los dos vale, los cambios de esta pestaña
     no se conservan.
+passed-over =
+    Está abierto el patio de muestra. El patio que este navegador conserva sigue como estaba; hasta que diga
+    cuál de los dos vale, nada de lo que cambie aquí se conserva.

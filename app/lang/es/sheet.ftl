@@ -3,6 +3,7 @@
 open = Hoja para llevar a casa
 back = Volver a la comparación
 print = Imprimir o guardar como PDF
+sideways = Deslice la imagen hacia un lado para verla entera; en papel sale completa.
 cant-print = Este marco no deja imprimir. Abra la página por separado o use el menú del navegador.
 
 outcome-heading = Qué resulta

@@ -16,7 +16,7 @@ mulcher = Trituradora
 broom = Barredora
 chipper = Astilladora
 mower = Segadora
-tiller = Fresadora
+tiller = Rotocultor
 auger = Ahoyador
 other = Otra cosa que gira
 
@@ -70,9 +70,9 @@ loader = En la pala cargadora
 front-frame = En un subchasis delante
 rear-backwards = En el enganche trasero, marcha atrás
 rear-forwards = En el enganche trasero, hacia delante
-rear-shaft = Eje trasero
-mid-shaft = Eje ventral
-turned-forward = Eje trasero llevado adelante
+rear-shaft = Cardán trasero
+mid-shaft = Cardán ventral
+turned-forward = Cardán trasero llevado adelante
 machine-hydraulics = Hidráulica de la máquina
 pump-pack = Grupo de bomba
 

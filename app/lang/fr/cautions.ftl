@@ -39,7 +39,7 @@ net-power =
     pas, une forme par défaut pour moteurs diesel. L'air est à 15 °C et au niveau de la mer tant que vous ne le
     changez pas.
 driving =
-    L'avance prend le roulement, la pente et la poussée, divisés par le rendement de la transmission, quand le parc
+    L'avancement prend le roulement, la pente et la poussée, divisés par le rendement de la transmission, quand le parc
     connaît la masse de la machine. Le patinage des roues n'est pas compté.
 ranges =
     Chaque chiffre qui n'est pas connu exactement a une valeur basse, une probable et une haute ; les barres
@@ -51,9 +51,9 @@ hooking-up =
     L'attelage n'est jugé que par les arbres, les régimes, les sorties et les kits : le poids, l'attelage trois
     points, le lestage, les coupleurs et le sens de rotation restent à vérifier sur la machine.
 standings =
-    Le verdict est ce qui arrive divisé par ce que demande le travail : Ample dès 1,15, Suffisant dès 1,0, Plus lent
-    dès 0,7, Peine dès 0,4, et À bout en dessous ; un rotor sous son régime de travail le plus bas ne fait jamais
-    mieux que Peine. Ces bandes sont le jugement de ce projet.
+    Le verdict est ce qui arrive divisé par ce que demande le travail : Confortable dès 1,15, Suffisant dès 1,0, Plus lent
+    dès 0,7, À la peine dès 0,4, et À bout en dessous ; un rotor sous son régime de travail le plus bas ne fait jamais
+    mieux que « À la peine ». Ces bandes sont le jugement de ce projet.
 units = hp est le cheval-vapeur mécanique de 745,7 W, gpm le gallon américain par minute.
 
 ## The equations that are used
@@ -67,7 +67,7 @@ model-pumps =
 model-lines =
     Conduites : Darcy-Weisbach, laminaire jusqu'à Re 2000, Haaland dès 4000, une droite entre les deux ; raccords
     par K ; coupleurs et distributeurs par le carré du débit.
-model-oil = Huile : ASTM D341 pour la viscosité selon la température ; la densité baisse de 0,07 % par kelvin.
+model-oil = Huile : ASTM D341 pour la viscosité selon la température ; la masse volumique baisse de 0,07 % par kelvin.
 model-joints =
     Joints : cinématique générale du joint de cardan. Le milieu d'un arbre à cardans fluctue de q ; deux angles
     égaux, fourches en phase, l'annulent au bout. Le rendement baisse avec l'angle.

@@ -51,7 +51,7 @@ fitting-price = Prix du montage
 grade = Grade
 cst-40 = Viscosité à 40 °C
 cst-100 = Viscosité à 100 °C
-kg-m3 = Densité à 15 °C
+kg-m3 = Masse volumique à 15 °C
 oil-l = Huile dans le réservoir
 cooler-w-k = Ce qu'évacue le refroidisseur
 relief-bar = Pression de tarage
@@ -63,14 +63,14 @@ coupler-mm = Taille du coupleur
 case-drain = Retour de drain
 measure = Mesuré par
 idle-kw = Puissance à vide
-kwh-per-unit = Énergie pour tant de travail
+kwh-per-unit = Énergie par unité de travail
 width-m = Largeur de travail
 depth-m = Profondeur usuelle
-density-kg-m3 = Densité de la matière
+density-kg-m3 = Masse volumique de la matière
 usual-km-h = Vitesse usuelle
 highest-km-h = Vitesse maximale pour un bon travail
 ground = Sol
-pushing-n = Ce dont le travail repousse
+pushing-n = Résistance qu'oppose le travail
 category = Catégorie d'attelage
 centre-m = Centre de gravité, depuis les broches ou crochets
 backwards = Travaille en marche arrière
@@ -99,7 +99,7 @@ curve-kw = Puissance
 pto-rpm = Régime de l'arbre
 pto-engine-rpm = Avec le moteur à
 pto-tested-kw = Puissance mesurée à l'arbre
-pto-rating-kw = Le plus que l'arbre admet
+pto-rating-kw = Maximum admis par l'arbre
 
 ## A hydraulic outlet
 
@@ -119,9 +119,9 @@ steering-flow-l-min = Débit de la direction
 end-shaft = Type d'arbre
 end-turns = Sens de rotation
 end-height-m = Hauteur au-dessus du sol
-end-ahead-m = Finit en avant des rotules
-end-behind-m = Finit en arrière des broches
-end-above-m = Se trouve au-dessus des broches inférieures
+end-ahead-m = S'arrête en avant des rotules de
+end-behind-m = S'arrête en arrière des broches de
+end-above-m = Au-dessus des broches inférieures de
 
 ## A three-point hitch
 
@@ -141,8 +141,8 @@ loader-third-function = Troisième fonction à son bout
 
 axles-wheelbase-m = Empattement
 axles-front-kg = Poids sur l'essieu avant
-axles-front-limit-kg = Le plus sur l'essieu avant
-axles-rear-limit-kg = Le plus sur l'essieu arrière
+axles-front-limit-kg = Maximum sur l'essieu avant
+axles-rear-limit-kg = Maximum sur l'essieu arrière
 axles-loader-ahead-m = De l'essieu avant aux broches du chargeur
 axles-frame-ahead-m = De l'essieu avant aux crochets d'un faux châssis
 axles-hitch-behind-m = De l'essieu arrière aux rotules
@@ -159,9 +159,9 @@ rotor-diameter-mm = Diamètre aux pointes
 shaft-place = Bout de la machine
 shaft-rpm = Régime d'entrée
 shaft-drive = Étapes jusqu'au rotor
-shaft-rating-kw = Le plus que l'entrée admet
+shaft-rating-kw = Maximum admis par l'entrée
 shaft-end = Arbre d'entrée
-shaft-price = Prix de l'outil ainsi
+shaft-price = Prix de l'outil dans cette version
 
 ## A hydraulic motor
 
@@ -171,7 +171,7 @@ motor-highest-l-min = Débit maximal
 motor-highest-bar = Pression maximale
 motor-starting = Couple de démarrage
 motor-case-drain = Demande un retour de drain
-motor-price = Prix de l'outil ainsi
+motor-price = Prix de l'outil dans cette version
 
 ## A mechanical step
 

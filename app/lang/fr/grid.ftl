@@ -29,15 +29,15 @@ stop = Arrêter
 go-on = Continuer
 save = Enregistrer ce qui est montré (CSV)
 print = Imprimer ce qui est montré
-cant-print = Ce navigateur n'imprime pas d'ici. Ouvrez la page dans un onglet à elle et imprimez-la là.
+cant-print = Ce navigateur n'imprime pas d'ici. Ouvrez la page dans son propre onglet et imprimez-la là.
 too-large = C'est plus que ce qui tient sur le papier. Réduisez avec les filtres, ou enregistrez un tableau.
 nothing = Rien de ce parc n'est montré : les filtres écartent toutes les paires.
 empty =
     Le parc n'a pas encore de machine ou pas encore d'outil. Ajoutez-en sous
     «{ "\u00A0" }Modifier le parc{ "\u00A0" }», ou ouvrez un fichier de parc.
 note =
-    Chaque paire est calculée avec ses chiffres probables, au régime moteur de sa prise de force, avec la
-    hauteur au-dessus de la mer et les températures choisies. La chaleur de l'huile et les marges des chiffres
+    Chaque paire est calculée avec ses chiffres probables, au régime moteur de sa prise de force, avec l'altitude
+    et les températures choisies. La chaleur de l'huile et les marges des chiffres
     se voient en ouvrant une paire. Des voies d'une paire qui conviennent, on montre celle au meilleur verdict ;
     à égalité, celle où il y a le moins à demander, puis celle qui apporte le plus. Apporté sur demandé : 1,00
     suffit tout juste.
@@ -62,5 +62,5 @@ other = Autre
 rear-shaft = Arbre arrière
 mid-shaft = Arbre ventral
 turned-forward = Ramené vers l'avant
-own-hydraulics = Hydraulique propre
+own-hydraulics = Hydraulique machine
 pump-pack = Groupe de pompe

@@ -44,9 +44,9 @@ not-taken-up = puissance du moteur que la voie ne peut pas prendre
 in-shafts = perdu dans les arbres
 in-oil = perdu dans l'huile
 left-over = non utilisé
-before = air et avance
+before = air et avancement
 invented-data = Données de démonstration inventées
-air-and-driving = pris par l'air raréfié et l'avance
+air-and-driving = pris par l'air raréfié et l'avancement
 need = ce que demande le travail, probable et marge
 spread = du moins au plus de ce qui arrive
 as-table = La même chose en tableau
@@ -56,9 +56,9 @@ as-table = La même chose en tableau
 what-if = Et si…
 less = Moins
 more = Plus
-own = Au départ :
-engine-set = La puissance nette du moteur est réglée comme le dit une fiche :
-back-to-own = Revenir à
+own = Au départ : { $value }
+engine-set = La puissance nette du moteur est réglée comme le dit une fiche : { $power }.
+back-to-own = Revenir à { $value }
 curve-over = Courbe selon
 circuit = Circuit
 curve-point = où cela se tient maintenant
@@ -66,7 +66,7 @@ curve-likely = probable
 curve-range = du minimum au maximum
 curve-need = besoin
 delivered = Arrive
-enter = Saisissez un nombre ou laissez vide :
+enter = Saisissez un nombre ou laissez vide : { $allowed }
 driving-and-material = Avance et matière
 site-and-oil = Lieu et huile
 rear-pto = Prise de force arrière
@@ -87,11 +87,10 @@ hookup = Pour l'atteler
 usually = d'habitude
 standing-for-good = Dans la durée
 points = Points
-for-power = pour la puissance
-for-wishes = pour ce qui compte
+points-of = { $points } ({ $power } pour la puissance, { $wishes } pour ce qui compte)
 not-weighed = non évalué
 points-note =
-    Puissance : 6 points pour Ample, 5 pour Suffisant, 2 pour Plus lent ; en dessous, et là où quelque
+    Puissance : 6 points pour Confortable, 5 pour Suffisant, 2 pour Plus lent ; en dessous, et là où quelque
     chose l'empêche, une voie n'est pas évaluée. Chaque chose qui compte ajoute jusqu'à 1 point, ou 2 si
     elle compte beaucoup. Le coût compte dès que tous les prix sont connus. Une huile qui chauffe trop ne
     laisse rien de mieux que Plus lent tant qu'elle n'est pas refroidie. Les points sont le jugement de ce
@@ -108,7 +107,7 @@ job = Le travail
 job-by = Mesuré par
 most-work = Travail maximal
 time = Temps pour le travail
-ground-speed = Vitesse d'avance
+ground-speed = Vitesse d'avancement
 throws = Projette, au plus
 tips = Les pointes tournent à
 no-work = Le parc ne dit pas ce que demande le travail de cet outil : aucun temps ne peut être donné.
@@ -175,8 +174,8 @@ route-skid-steer = Hydraulique de la chargeuse compacte
 
 ## Standings
 
-standing-ample = Ample
-    .small = ample
+standing-ample = Confortable
+    .small = confortable
     .at-work = de la puissance de reste pour le travail
 standing-enough = Suffisant
     .small = suffisant
@@ -184,14 +183,14 @@ standing-enough = Suffisant
 standing-slower = Plus lent
     .small = plus lent
     .at-work = le travail se fait, mais plus lentement
-standing-labours = Peine
-    .small = peine
+standing-labours = À la peine
+    .small = à la peine
     .at-work = il peine : attendez-vous à des calages et à un mauvais travail
 standing-starves = À bout
     .small = à bout
     .at-work = il est à bout : le travail ne peut pas se faire ainsi
-no-fit = Inattelable
-    .small = inattelable
+no-fit = Non attelable
+    .small = non attelable
 
 ## Limits
 
@@ -257,18 +256,18 @@ control-pack-relief = Pression de tarage du groupe
     .small = pression de tarage du groupe
 control-oil-temperature = Température de l'huile
     .small = température de l'huile
-control-altitude = Hauteur au-dessus de la mer
-    .small = hauteur au-dessus de la mer
+control-altitude = Altitude
+    .small = altitude
 control-air-temperature = Température de l'air
     .small = température de l'air
-control-ground-speed = Vitesse d'avance
-    .small = vitesse d'avance
+control-ground-speed = Vitesse d'avancement
+    .small = vitesse d'avancement
 control-slope = Pente, en montée au-dessus de zéro
     .small = pente, en montée au-dessus de zéro
 control-depth = Profondeur de travail
     .small = profondeur de travail
-control-material-density = Densité de la matière
-    .small = densité de la matière
+control-material-density = Masse volumique de la matière
+    .small = masse volumique de la matière
 
 ## What is driven on, oils, measures, outlets, lines
 
@@ -290,7 +289,7 @@ line-back = le flexible de retour
 ## Uncertain figures
 
 figure-engine-power = puissance nette du moteur
-figure-driving = ce que prend l'avance
+figure-driving = ce que prend l'avancement
 figure-efficiency = rendement
 figure-rating = limite admissible
 figure-sheet-flow = débit selon la fiche

@@ -22,18 +22,19 @@ missing-from-yard =
     .in-demo = Le parc de démonstration l'a.
     .in-another = Si cela vient d'un autre parc, ouvrez le fichier de ce parc.
 bad-settings = Les réglages du lien ne vont pas à cette machine ; ce sont donc ses propres chiffres qui sont montrés.
-cant-save = Ce navigateur ne laisse pas la page enregistrer un fichier ici. Ouvrez la page dans un onglet à elle et réessayez.
+cant-save = Ce navigateur ne laisse pas la page enregistrer un fichier ici. Ouvrez la page dans son propre onglet et réessayez.
 saved-from-frame = { $file } a été remis, mais la page qui entoure celle-ci peut retenir les fichiers. Si aucun n'est arrivé, prenez-le ici :
 cant-draw =
     Ce navigateur ne peut pas faire ici une image en pixels. Enregistrez-la en SVG : elle montre la même
     chose, nette à toute taille.
-no-ledger = { $route } : inattelable ici, donc pas de bilan. Ouvrez une autre voie et enregistrez son bilan.
+no-ledger = { $route } : ne peut pas être attelé ici, donc pas de bilan. Ouvrez une autre voie et enregistrez son bilan.
 
 mend-here = L'ouvrir quand même, et le corriger ici
 open-demo = Ouvrir le parc de démonstration pour ce lien
 save-yard = Enregistrer le parc de cet onglet comme fichier
 save-kept = Enregistrer comme fichier ce qui était gardé
 take-other = Prendre celui de l'autre onglet
+take-kept = Ouvrir le parc qui est gardé
 keep-mine = Garder le mien
 overwrite = Garder ce parc à sa place
 
@@ -56,3 +57,6 @@ other-changed =
 other-went-back =
     Un autre onglet est revenu au parc de démonstration. Tant que vous n'avez pas dit lequel des deux compte,
     les modifications de cet onglet ne sont pas gardées.
+passed-over =
+    Le parc de démonstration est ouvert. Le parc que ce navigateur garde est toujours là, tel quel ; tant que
+    vous n'avez pas dit lequel des deux compte, rien de ce que vous modifiez ici n'est gardé.

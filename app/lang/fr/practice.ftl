@@ -54,13 +54,13 @@ look = Ouvrir cette paire avec tous ses chiffres
 ## Routes put in order
 
 order = Le plus de puissance en premier
-apart = À part : inattelable
+apart = À part : non attelable
 up = Monter
 down = Descendre
-cant = Inattelable
+cant = Non attelable
 can = Remettre dans l'ordre
 moved = { $route } : maintenant à la place { $place }.
-moved-apart = { $route } : à part, inattelable.
+moved-apart = { $route } : à part, non attelable.
 moved-back = { $route } : de retour dans l'ordre, en dernier.
 
 ## Kinds of cases

@@ -15,7 +15,7 @@ wrong-speed = l'arbre apporte { $brings }, l'outil demande { $needs }
 
 no-flow-left = La direction prend toute l'huile que la pompe donne ici : il ne reste rien pour faire tourner le rotor.
 no-pressure-left = Flexibles et coupleurs mangent toute la pression à ce débit : le limiteur de pression s'ouvre et le rotor reste immobile.
-rotor-too-slow = Le rotor atteint { $speed } et demande au moins { $lowest } pour bien travailler, quelle que soit sa puissance : pas mieux que Peine.
+rotor-too-slow = Le rotor atteint { $speed } et demande au moins { $lowest } pour bien travailler, quelle que soit sa puissance : au mieux « À la peine ».
 rotor-too-fast = Le rotor tournerait à { $speed }, plus vite que les { $highest } permis : baissez le régime du moteur.
 far-from-rated = Cette étape ({ $stage }) transmet moins de la moitié de ce qu'elle prend : elle travaille loin de ce pour quoi elle est faite, et les chiffres sont approximatifs.
 oil-out-of-range =

@@ -3,7 +3,7 @@
 contrast = Par { $route } n'arrivent que { $power }, { $part } de la puissance du moteur ; { $best } en apporte { $times } fois autant.
 
 bars = Des { $engine } du moteur arrivent au rotor : { $routes }. Le travail demande { $need }.
-bars-no-fit = { $route } : inattelable
+bars-no-fit = { $route } : non attelable
 engine-end = moteur { $power }
 need-end = le travail demande { $power }
 picture-title = { $implement } avec { $machine }
@@ -19,7 +19,7 @@ verdict-between = { $likely } ; au pire, { $worst }, au mieux, { $best }.
 job-refused = Saisissez un nombre au-dessus de zéro et d'une taille faisable. D'ici là, tout reste comme avant.
 pto-gear = { $speed } avec le moteur à { $engine }
 work-note =
-    Le plus qu'une voie tient : plus on avance vite, plus on travaille et moins il reste au moteur. Le temps
+    Le maximum qu'une voie tient : plus on avance vite, plus on travaille et moins il reste au moteur. Le temps
     est celui du travail, sans demi-tours ni arrêts. La distance de projection est une limite sans la
     résistance de l'air ; en vrai, cela part moins loin.
 influences-note =
@@ -49,7 +49,7 @@ cooling =
 budget = sur { $net } ; pris avant : { $taken }
 budget-with-rule = sur { $net } ; pris avant : { $taken } ; la règle simple du métier pour l'air : { $rule }
 budget-air = air raréfié ou chaud
-budget-driving = avance
+budget-driving = avancement
 at-the-rotor = { $power } ({ $range }) à { $speed } et { $effort }
 curve = Puissance qui arrive par { $route } selon { $control } : de { $least } à { $most }.
 out-of-range = Saisissez un nombre de { $range }. D'ici là, tout reste comme avant.

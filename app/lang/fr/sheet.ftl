@@ -3,6 +3,7 @@
 open = Feuille à emporter
 back = Retour à la comparaison
 print = Imprimer ou enregistrer en PDF
+sideways = Faites glisser l'image de côté pour la voir en entier ; sur le papier, elle est entière.
 cant-print = Ce cadre ne laisse pas imprimer. Ouvrez la page à part, ou passez par le menu du navigateur.
 
 outcome-heading = Ce que cela donne

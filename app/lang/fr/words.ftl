@@ -16,7 +16,7 @@ mulcher = Broyeur
 broom = Balayeuse
 chipper = Déchiqueteuse
 mower = Tondeuse
-tiller = Fraise
+tiller = Fraise rotative
 auger = Tarière
 other = Autre chose qui tourne
 
@@ -29,7 +29,7 @@ worm = Vis sans fin
 belt = Courroie
 chain = Chaîne
 joint-shaft = Arbre à cardans
-direct = Tout droit, rien entre les deux
+direct = Direct, rien entre les deux
 
 ## How an engine gets its air, how a machine drives
 
@@ -44,10 +44,10 @@ hydrostatic = Hydrostatique
 remotes = Distributeurs auxiliaires ou troisième fonction
 standard-flow = Débit standard
 high-flow = Haut débit
-separate-pump = D'une pompe à elle
+separate-pump = D'une pompe séparée
 fixed-priority = Prend d'abord un débit fixe
 load-sensing-priority = Ne prend de l'huile qu'en braquant
-summed = Pompe à elle, mais ajoutée au débit de la fiche
+summed = Pompe séparée, mais ajoutée au débit de la fiche
 open-centre = Pompe fixe, centre ouvert
 pressure-compensated = Pompe variable, à pression compensée
 load-sensing = Pompe variable, à détection de charge
@@ -78,7 +78,7 @@ pump-pack = Groupe de pompe
 
 ## Where a figure comes from
 
-own = Chiffre propre ou fiche
+own = Chiffre personnel ou fiche
 computed = Calculé à partir d'autres
 common-practice = Usage courant
 from-memory = De mémoire

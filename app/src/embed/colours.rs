@@ -1,9 +1,7 @@
 //! The host's own colours, taken where all that is written in or on them stays readable.
 
-use super::fault;
+use super::fault::{OptionFault, Wrong};
 use crate::browser;
-use crate::text::embed as text;
-use farend_core::fault::{Fault, Rule};
 
 /// A colour that a host can choose. What the bars are drawn in stays as it is: it has a meaning.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -55,9 +53,9 @@ const WRITTEN: [(&str, &[&str]); 3] = [
 ];
 
 /// The least contrast of letters with their ground: WCAG 2.2, 1.4.3.
-const LEAST: f64 = 4.5;
+pub const LEAST: f64 = 4.5;
 /// The most that there is: black on white.
-const MOST: f64 = 21.0;
+pub const MOST: f64 = 21.0;
 
 type Rgb = [u8; 3];
 
@@ -68,7 +66,7 @@ struct Wanted {
 }
 
 /// Takes over the colours that can be read and told apart, and says what is wrong with the others.
-pub fn take_over(colours: &[(Colour, String)]) -> Vec<Fault> {
+pub fn take_over(colours: &[(Colour, String)]) -> Vec<OptionFault> {
     let mut faults = Vec::new();
     let mut wanted = Vec::new();
     for (colour, written) in colours {
@@ -78,8 +76,7 @@ pub fn take_over(colours: &[(Colour, String)]) -> Vec<Fault> {
                 rgb,
             }),
             None => {
-                let rule = Rule::Type(text::COLOUR);
-                faults.push(fault(colour.name(), written, rule, text::PLAIN_COLOUR));
+                faults.push(OptionFault::of(colour.name(), written, Wrong::NoColour));
             }
         }
     }
@@ -100,7 +97,10 @@ fn ours(name: &str) -> Option<Rgb> {
 }
 
 /// The place of the first colour that doesn't go with another, and why.
-fn unreadable(wanted: &[Wanted], ours: impl Fn(&str) -> Option<Rgb>) -> Option<(usize, Fault)> {
+fn unreadable(
+    wanted: &[Wanted],
+    ours: impl Fn(&str) -> Option<Rgb>,
+) -> Option<(usize, OptionFault)> {
     let place = |name: &str| wanted.iter().position(|it| it.colour.in_style() == name);
     let rgb = |name: &str| match place(name) {
         Some(place) => Some(wanted[place].rgb),
@@ -119,14 +119,9 @@ fn unreadable(wanted: &[Wanted], ours: impl Fn(&str) -> Option<Rgb>) -> Option<(
         };
         let contrast = contrast(on, under);
         if contrast < LEAST {
-            let rule = Rule::Within {
-                min: LEAST,
-                max: MOST,
-                unit: text::TO_ONE,
-            };
-            let found = text::contrast(&hex(on), &hex(under), contrast);
+            let wrong = Wrong::Contrast([hex(on), hex(under)], contrast);
             let name = wanted[at].colour.name();
-            return Some((at, fault(name, &found, rule, text::OURS_STAYS)));
+            return Some((at, OptionFault::of(name, "", wrong)));
         }
     }
     None
@@ -199,7 +194,7 @@ mod tests {
         assert!(unreadable(&dark, ours).is_none());
         let yellow = wanted(&[(Colour::Accent, [255, 255, 0])]);
         let (place, fault) = unreadable(&yellow, ours).unwrap();
-        assert_eq!((place, fault.path.as_str()), (0, "accent"));
+        assert_eq!((place, fault.option.as_str()), (0, "accent"));
     }
 
     /// Each is readable with the page's own colours, and the two aren't with each other.

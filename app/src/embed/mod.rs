@@ -4,17 +4,19 @@
 //!
 //! All options are read at once; one that can't be used is a fault and the page works without it.
 
+#[cfg(test)]
+mod any;
 pub mod colours;
+pub mod fault;
 pub mod height;
 pub mod part;
 
 use crate::browser;
 use crate::language::{LANGUAGES, QUERY, offered};
-use crate::text::embed as text;
 use colours::Colour;
-use farend_core::fault::{Fault, Rule};
 use farend_core::units::UnitSystem;
 use farend_core::yard::{Yard, is_currency};
+use fault::{OptionFault, Wrong};
 use part::Part;
 
 /// Systems of units by their words.
@@ -40,7 +42,7 @@ pub struct Options {
     /// The origin of the page around this one, which is told the height.
     pub origin: Option<String>,
     /// All that is wrong with the options, but for what only a yard or a colour's ground can tell.
-    pub faults: Vec<Fault>,
+    pub faults: Vec<OptionFault>,
 }
 
 impl Options {
@@ -56,21 +58,20 @@ impl Options {
         for (place, (name, value)) in query.iter().enumerate() {
             let earlier = query.iter().take(place).any(|(other, _)| other == name);
             let taken = match (earlier, value.trim()) {
-                (true, _) => Err((Rule::Unique, text::TWICE)),
-                (false, "") => Err((Rule::NotEmpty, text::EMPTY)),
+                (true, _) => Err(Wrong::Twice),
+                (false, "") => Err(Wrong::Empty),
                 (false, value) => options.take(name, value),
             };
-            let unknown = matches!(taken, Err((Rule::UnknownField, _)));
-            if let Err((rule, hint)) = taken
-                && (framed || !unknown)
+            if let Err(wrong) = taken
+                && (framed || wrong != Wrong::Unknown)
             {
-                options.faults.push(fault(name, value, rule, hint));
+                options.faults.push(OptionFault::of(name, value, wrong));
             }
         }
         options
     }
 
-    fn take(&mut self, name: &str, value: &str) -> Result<(), (Rule, &'static str)> {
+    fn take(&mut self, name: &str, value: &str) -> Result<(), Wrong> {
         if let Some(colour) = Colour::named(name) {
             self.colours.push((colour, value.to_owned()));
             return Ok(());
@@ -78,7 +79,7 @@ impl Options {
         match name {
             "yard" => {
                 let address = browser::yard_address(value);
-                self.yard = Some(address.ok_or((Rule::Type(text::ADDRESS), text::YARD))?);
+                self.yard = Some(address.ok_or(Wrong::NoAddress)?);
             }
             "machine" => self.machine = Some(value.to_owned()),
             "implement" => self.implement = Some(value.to_owned()),
@@ -86,7 +87,7 @@ impl Options {
             QUERY => language(value)?,
             "currency" => {
                 let code = is_currency(value).then(|| value.to_owned());
-                self.currency = Some(code.ok_or((Rule::Type(text::CODE), text::CURRENCY))?);
+                self.currency = Some(code.ok_or(Wrong::NoCurrency)?);
             }
             "show" => {
                 let words = value.split(',').map(str::trim);
@@ -95,9 +96,9 @@ impl Options {
             }
             "origin" => {
                 let origin = browser::origin_of(value).filter(|origin| origin == value);
-                self.origin = Some(origin.ok_or((Rule::Type(text::ORIGIN), text::NO_ORIGIN))?);
+                self.origin = Some(origin.ok_or(Wrong::NoOrigin)?);
             }
-            _ => return Err((Rule::UnknownField, text::UNKNOWN)),
+            _ => return Err(Wrong::Unknown),
         }
         Ok(())
     }
@@ -124,7 +125,7 @@ impl Options {
     }
 
     /// What is wrong with the options in a yard: it lacks what they fix.
-    pub fn lacks(&self, yard: &Yard) -> Vec<Fault> {
+    pub fn lacks(&self, yard: &Yard) -> Vec<OptionFault> {
         let lacks = [
             ("machine", &self.machine, self.machine_of(yard)),
             ("implement", &self.implement, self.implement_of(yard)),
@@ -132,43 +133,28 @@ impl Options {
         let lacks = lacks
             .iter()
             .filter_map(|(name, id, found)| match (id, found) {
-                (Some(id), None) => Some(fault(name, id, Rule::Required, text::NOT_IN_YARD)),
+                (Some(id), None) => Some(OptionFault::of(name, id, Wrong::NotInYard)),
                 _ => None,
             });
         lacks.collect()
     }
 }
 
-fn one_of<T: Copy>(words: &[(&'static str, T)], word: &str) -> Result<T, (Rule, &'static str)> {
+fn one_of<T: Copy>(words: &[(&'static str, T)], word: &str) -> Result<T, Wrong> {
     let found = words.iter().find(|(of, _)| *of == word);
     let all = || words.iter().map(|(of, _)| *of).collect();
-    found
-        .map(|(_, of)| *of)
-        .ok_or_else(|| (Rule::OneOf(all()), text::AS_WRITTEN))
+    found.map(|(_, of)| *of).ok_or_else(|| Wrong::NoneOf(all()))
 }
 
 /// A language that the page speaks; the start script has loaded it by now. A tag counts by its first
 /// part: "en-NZ" is English.
-fn language(tag: &str) -> Result<(), (Rule, &'static str)> {
+fn language(tag: &str) -> Result<(), Wrong> {
     let first = tag.split('-').next().unwrap_or_default();
     let known = LANGUAGES
         .iter()
         .any(|it| it.tag.eq_ignore_ascii_case(first));
     let tags = || offered().iter().map(|it| it.tag).collect();
-    let unknown = || (Rule::OneOf(tags()), text::LANGUAGE);
-    known.then_some(()).ok_or_else(unknown)
-}
-
-/// The most characters of what was found that are told.
-const MOST_TOLD: usize = 60;
-
-fn fault(name: &str, found: &str, rule: Rule, hint: &str) -> Fault {
-    Fault {
-        path: name.chars().take(MOST_TOLD).collect(),
-        found: found.chars().take(MOST_TOLD).collect(),
-        rule,
-        hint: hint.to_owned(),
-    }
+    known.then_some(()).ok_or_else(|| Wrong::NotSpoken(tags()))
 }
 
 #[cfg(test)]
@@ -182,7 +168,7 @@ mod tests {
     }
 
     fn paths(options: &Options) -> Vec<&str> {
-        options.faults.iter().map(|it| it.path.as_str()).collect()
+        options.faults.iter().map(|it| it.option.as_str()).collect()
     }
 
     #[test]
@@ -253,7 +239,7 @@ mod tests {
         assert_eq!(options.implement_of(&yard), None);
         let lacks = options.lacks(&yard);
         assert_eq!(lacks.len(), 1);
-        assert_eq!(lacks[0].path, "implement");
+        assert_eq!(lacks[0].option, "implement");
     }
 
     #[test]

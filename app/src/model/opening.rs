@@ -4,6 +4,7 @@ use super::table::TableFile;
 use super::yard::demo;
 use super::{Model, Notice, take_implement, take_machine};
 use crate::embed::Options;
+use crate::link;
 use farend_core::claims::Sheet;
 use farend_core::export::open::{Opened, open};
 use farend_core::settings::Settings;
@@ -125,7 +126,7 @@ fn hold(options: &Options, yard: &Yard, state: &mut State) {
 /// The state that a link means in a yard, and what must be said about it.
 pub(super) fn read_link(yard: &Yard, fragment: &str, options: &Options) -> (State, Option<Notice>) {
     let fallback = first_state(yard, options);
-    if fragment.is_empty() {
+    if fragment.is_empty() || fragment == link::DEMO {
         return (fallback, None);
     }
     let mut linked = match State::from_link(fragment) {

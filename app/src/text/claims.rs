@@ -6,7 +6,7 @@ pub use super::say::claims::{
 };
 
 use super::say::claims as say;
-use super::{capital, list};
+use super::{capital, list, remark};
 use crate::number;
 use farend_core::claims::{Check, Finding, Rating, SheetFigure, Taken, Weight};
 use farend_core::spread::Spread;
@@ -107,7 +107,7 @@ fn with_range<T: Copy + PartialEq>(
         return likely;
     }
     let range = number::range(quantity(it.low), quantity(it.high), units);
-    format!("{likely} ({range})")
+    remark(&likely, &range)
 }
 
 /// A finding with its arithmetic.

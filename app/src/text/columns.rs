@@ -2,8 +2,8 @@
 
 pub use super::say::columns::{hook_up, job, kit, part, price_total, rotor, seat, why};
 
-use super::labels;
 use super::say::columns as say;
+use super::{labels, remark};
 use farend_core::drive::Limit;
 use farend_core::fit::Judgement;
 
@@ -60,7 +60,7 @@ pub fn with_unit(name: &str, unit: &str) -> String {
     if unit.is_empty() {
         name.to_owned()
     } else {
-        format!("{name} ({unit})")
+        remark(name, unit)
     }
 }
 

@@ -2,18 +2,11 @@
 
 pub use super::say::cost::*;
 
-use super::labels;
 use crate::number;
 use farend_core::money::BreakEven;
-use farend_core::route::RouteId;
 
 /// In place of a price.
 pub const NO_PRICE: &str = "–";
-
-/// Which route a price is for, behind the field's own name.
-pub fn of_route(route: RouteId) -> String {
-    format!(", {}", labels::route_small(route))
-}
 
 /// When a route has paid for itself.
 pub fn pays_for_itself(pays: BreakEven) -> String {

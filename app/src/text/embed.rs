@@ -1,47 +1,50 @@
 //! The words around the page: for the host that frames it, for a yard that comes from an address, and
-//! for what a frame keeps back. Faults of the host's options are told in English, as all faults are.
+//! for what a frame keeps back.
 
 pub use super::say::embed::*;
 
+use super::items;
+use super::say::embed as say;
+use crate::embed::colours::{LEAST, MOST};
+use crate::embed::fault::{OptionFault, Wrong};
 use crate::far_yard::Refusal;
 use crate::fetched::Failure;
-use farend_core::fault::Fault;
+use crate::number;
 
-// What an option must be, behind "must be".
-pub const ADDRESS: &str = "an address that begins with https://, or one of this page's own host";
-pub const CODE: &str = "three capital letters";
-pub const COLOUR: &str = "a colour";
-pub const ORIGIN: &str = "an origin such as https://www.example.com";
-pub const TO_ONE: &str = "to 1";
-
-// What to do about it.
-pub const TWICE: &str = "The first one counts.";
-pub const EMPTY: &str = "Leave it out instead.";
-pub const UNKNOWN: &str = "The page has no option of this name.";
-pub const AS_WRITTEN: &str = "In small letters, as written here.";
-pub const YARD: &str = "For trying, http://localhost will do. The demo yard or the reader's own is \
-    shown.";
-pub const LANGUAGE: &str = "The page speaks the reader's own language where it \
-    can, else English.";
-pub const CURRENCY: &str = "Its code in ISO 4217, such as EUR or USD.";
-pub const NO_ORIGIN: &str = "No path and no slash at its end. Nobody is told the page's height.";
-pub const NOT_IN_YARD: &str = "The yard has none of this identifier, so the reader may choose.";
-pub const PLAIN_COLOUR: &str = "By name, as #rrggbb, rgb(…) or hsl(…), and not translucent. The \
-    page's own colour stays.";
-pub const OURS_STAYS: &str = "What is written there must be readable: the page's own colour stays.";
-
-/// Two colours with their contrast.
-pub fn contrast(on: &str, under: &str, contrast: f64) -> String {
-    format!("{on} on {under}: {contrast:.1} to 1")
-}
-
-/// The head of what is told the host.
-pub fn for_host(faults: &[Fault]) -> String {
-    let options = match faults.len() {
-        1 => "1 option can't be used".to_owned(),
-        many => format!("{many} options can't be used"),
-    };
-    format!("For whoever put this page here: {options}")
+/// What is wrong with an option of the host's.
+pub fn option_fault(fault: &OptionFault) -> String {
+    let (option, found) = (fault.option.as_str(), fault.found.as_str());
+    match &fault.wrong {
+        Wrong::Twice => say::OptionTwice { option, found }.said(),
+        Wrong::Empty => option_empty(option),
+        Wrong::Unknown => say::OptionUnknown { option, found }.said(),
+        Wrong::NoAddress => say::OptionNoAddress { option, found }.said(),
+        Wrong::NoCurrency => say::OptionNoCurrency { option, found }.said(),
+        Wrong::NoOrigin => say::OptionNoOrigin { option, found }.said(),
+        Wrong::NoneOf(words) => say::OptionNoneOf {
+            option,
+            found,
+            words: &items(words),
+        }
+        .said(),
+        Wrong::NotSpoken(tags) => say::OptionNotSpoken {
+            option,
+            found,
+            tags: &items(tags),
+        }
+        .said(),
+        Wrong::NotInYard => say::OptionNotInYard { option, found }.said(),
+        Wrong::NoColour => say::OptionNoColour { option, found }.said(),
+        Wrong::Contrast([ink, ground], contrast) => say::OptionContrast {
+            option,
+            ink,
+            ground,
+            contrast: &number::fixed(*contrast, 1),
+            least: &number::fixed(LEAST, 1),
+            most: &number::fixed(MOST, 0),
+        }
+        .said(),
+    }
 }
 
 /// Why a yard isn't there.

@@ -308,25 +308,26 @@ pub fn item(key: &str) -> &'static str {
 pub fn at(path: &str) -> String {
     let keys: Vec<_> = keys(path).collect();
     let named = |group: &str, key: &str| field(group, key).unwrap_or_default().to_owned();
-    let figure_of = |group: &str, key: &str, figure: &str| {
-        say::FigureOf {
-            field: &named(group, key),
-            figure: &super::small(&named("", figure)),
-        }
-        .said()
-    };
+    let of =
+        |group: &str, key: &str, figure: &str| figure_of(&named(group, key), &named("", figure));
     match keys.as_slice() {
         [
             ..,
             group,
             key,
             figure @ ("low" | "likely" | "high" | "source"),
-        ] => figure_of(group, key, figure),
-        [key, figure @ ("low" | "likely" | "high" | "source")] => figure_of("", key, figure),
+        ] => of(group, key, figure),
+        [key, figure @ ("low" | "likely" | "high" | "source")] => of("", key, figure),
         [.., group, key] => named(group, key),
         [key] => named("", key),
         [] => String::new(),
     }
+}
+
+/// One of the three figures of a field, or where they come from: "Net power, low".
+pub fn figure_of(field: &str, figure: &str) -> String {
+    let figure = &super::small(figure);
+    say::FigureOf { field, figure }.said()
 }
 
 /// The lists on a path, each with the place of it that the path goes through.

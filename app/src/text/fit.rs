@@ -72,7 +72,7 @@ pub fn count(items: &[Item]) -> String {
     if told.is_empty() {
         say::all_fits().to_owned()
     } else {
-        told.join(", ")
+        super::items(&told)
     }
 }
 

@@ -2,8 +2,8 @@
 
 pub use super::say::grid::*;
 
-use super::labels;
 use super::say::{grid as say, words};
+use super::{amount, labels};
 use crate::number;
 use farend_core::grid::{Cell, Order, Reading};
 use farend_core::implement::ImplementKind;
@@ -69,8 +69,10 @@ pub fn route(route: RouteId) -> &'static str {
 
 /// A cell's standing with its ratio: "Enough 1.08".
 pub fn standing(cell: &Cell) -> String {
-    let word = labels::standing(cell.standing);
-    format!("{word} {}", number::fixed(cell.ratio, 2))
+    amount(
+        labels::standing(cell.standing),
+        &number::fixed(cell.ratio, 2),
+    )
 }
 
 /// Whether something must be asked.

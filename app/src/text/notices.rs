@@ -1,7 +1,7 @@
 //! Messages about files and links.
 
 pub use super::say::notices::{
-    keep_mine, mend_here, open_demo, overwrite, save_kept, save_yard, take_other,
+    keep_mine, mend_here, open_demo, overwrite, save_kept, save_yard, take_kept, take_other,
 };
 
 use super::say::notices as say;
@@ -75,6 +75,7 @@ pub fn keeping(keeping: &Keeping) -> &'static str {
         Keeping::Held(_) => say::held(),
         Keeping::Other(Some(_)) => say::other_changed(),
         Keeping::Other(None) => say::other_went_back(),
+        Keeping::PassedOver(_) => say::passed_over(),
         Keeping::OfAddress => embed::of_address(),
     }
 }

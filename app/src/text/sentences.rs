@@ -3,7 +3,7 @@
 pub use super::say::sentences::{influences_note, job_refused, work_note};
 
 use super::say::sentences as say;
-use super::{capital, clauses, labels, list, reasons};
+use super::{amount, amounts, capital, clauses, labels, list, pair, reasons, sources, stop};
 use crate::number;
 use farend_core::budget::Budget;
 use farend_core::compare::{Comparison, Outcome, Run};
@@ -54,9 +54,7 @@ pub fn bars(all: &Comparison, units: UnitSystem) -> String {
             let route = labels::route_small(result.route);
             match &result.outcome {
                 Outcome::NoFit(_) => say::bars_no_fit(route),
-                Outcome::Runs(run) => {
-                    format!("{route} {}", number::power(run.delivered.likely, units))
-                }
+                Outcome::Runs(run) => amount(route, &number::power(run.delivered.likely, units)),
             }
         })
         .collect();
@@ -101,9 +99,9 @@ pub fn losses_by_kind(kinds: &[(&str, Power)], units: UnitSystem) -> String {
     let told: Vec<_> = kinds
         .iter()
         .filter(|(_, power)| *power > Power::ZERO)
-        .map(|(kind, power)| format!("{kind} {}", number::power(*power, units)))
+        .map(|(kind, power)| amount(kind, &number::power(*power, units)))
         .collect();
-    told.join(" · ")
+    amounts(&told)
 }
 
 /// How a route fares, beside its bar.
@@ -116,12 +114,12 @@ pub fn standing_and_part(run: &Run, engine: Power) -> [String; 2] {
 
 /// What the picture tells, for those who don't see it.
 pub fn picture(title: &str, all: &Comparison, units: UnitSystem) -> String {
-    format!("{title}. {}", bars(all, units))
+    format!("{} {}", stop(title), bars(all, units))
 }
 
 /// Who made the picture, and when.
 pub fn made_by(version: &str, date: &str) -> String {
-    format!("{} {version}, {date}", labels::TITLE)
+    pair(&amount(labels::TITLE, version), date)
 }
 
 /// Where a route's losses lie, in one line.
@@ -133,10 +131,10 @@ pub fn losses(run: &Run, units: UnitSystem) -> Option<String> {
         .filter(|passage| passage.loss > Power::ZERO)
         .map(|passage| {
             let stage = labels::stage_small(passage.stage.kind());
-            format!("{stage} {}", number::power(passage.loss, units))
+            amount(stage, &number::power(passage.loss, units))
         })
         .collect();
-    (!told.is_empty()).then(|| say::losses(&told.join(" · ")))
+    (!told.is_empty()).then(|| say::losses(&amounts(&told)))
 }
 
 /// Why a route can't be had, as a sentence.
@@ -267,10 +265,10 @@ pub fn work_takes(work: &Work, units: UnitSystem) -> String {
             Quantity::Power(work.idle.low),
             Quantity::Power(work.idle.high),
         ),
-        idle_source: work.idle.source.citation(),
+        idle_source: sources::citation(work.idle.source),
         energy: &number::shown(energy(work.energy.likely), units),
         energy_range: &range(energy(work.energy.low), energy(work.energy.high)),
-        energy_source: work.energy.source.citation(),
+        energy_source: sources::citation(work.energy.source),
     }
     .said()
 }
@@ -296,7 +294,7 @@ pub fn budget(budget: &Budget, units: UnitSystem) -> Option<String> {
     let told: Vec<_> = [(say::budget_air(), air), (say::budget_driving(), driving)]
         .into_iter()
         .filter(|(_, power)| *power > Power::ZERO)
-        .map(|(what, power)| format!("{what} {}", number::power(power, units)))
+        .map(|(what, power)| amount(what, &number::power(power, units)))
         .collect();
     if told.is_empty() {
         return None;

@@ -2,6 +2,7 @@
 
 pub use super::say::tables_in::*;
 
+use super::items;
 use super::say::{common, tables_in as say};
 use crate::model::table::Preview;
 use crate::number;
@@ -115,7 +116,7 @@ pub fn mark(doubt: &Doubt, mark: DecimalMark) -> String {
 pub fn change(change: &Change) -> String {
     match change {
         Change::New => becomes_new().to_owned(),
-        Change::Changed(columns) => becomes_changed(&columns.join(", ")),
+        Change::Changed(columns) => becomes_changed(&items(columns)),
         Change::Unchanged => becomes_unchanged().to_owned(),
     }
 }

@@ -3,7 +3,7 @@
 pub use super::say::wanted::*;
 
 use super::say::wanted as say;
-use super::{capital, labels, reasons};
+use super::{capital, items, labels, reasons};
 use crate::number;
 use farend_core::quantity::{Displacement, Power};
 use farend_core::route::RouteId;
@@ -54,7 +54,7 @@ pub fn outfit(route: RouteId, outfit: &Outfit, units: UnitSystem) -> Vec<String>
             .relief()
             .map(|relief| say::pump_relief(&shown(Quantity::Pressure(relief))));
         let figures: Vec<_> = [size, Some(flow), relief].into_iter().flatten().collect();
-        lines.push(say::pump(&figures.join(", ")));
+        lines.push(say::pump(&items(&figures)));
     }
     if let Some(bores) = &outfit.lines {
         let bore = |length| shown(Quantity::Bore(length));
@@ -63,7 +63,7 @@ pub fn outfit(route: RouteId, outfit: &Outfit, units: UnitSystem) -> Vec<String>
             say::hoses_back(&bore(bores.back)),
         ];
         figures.extend(bores.suction.map(|it| say::hoses_suction(&bore(it))));
-        lines.push(say::hoses(&figures.join(", ")));
+        lines.push(say::hoses(&items(&figures)));
     }
     if let Some(tank) = &outfit.tank {
         let usual = &shown(Quantity::Volume(tank.usual));

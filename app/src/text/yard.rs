@@ -1,13 +1,15 @@
 //! What the yard's editor says.
 
+pub use super::faults::limits;
 pub use super::say::yard::*;
 pub use super::tables_in::of as list_name;
 
 use super::say::{fit, yard as say};
-use super::{capital, fields, list, named, small, words};
-use crate::figure::{Counts, written};
+use super::{amount, faults, fields, hints, items, list, named, small, words};
+use crate::figure::Counts;
 use crate::number;
 use farend_core::fault::{Fault, Rule};
+use farend_core::hint::Hint;
 use farend_core::units::UnitSystem;
 use farend_core::yard::history::Deed;
 use farend_core::yard::list::List;
@@ -76,6 +78,15 @@ pub fn lacks(list: List, chosen: Option<(String, usize)>) -> String {
     }
 }
 
+/// One of a list's groups: "Outlet 2".
+pub fn numbered(item: &str, place: usize) -> String {
+    say::Numbered {
+        item,
+        place: &number::count(place + 1),
+    }
+    .said()
+}
+
 /// A step's name.
 pub fn deed(deed: &Deed) -> String {
     match deed {
@@ -98,36 +109,20 @@ fn short(name: &str) -> &str {
     name.split(',').next().unwrap_or(name)
 }
 
-/// Two limits with their unit.
-pub fn limits(counts: Counts, limits: (f64, f64), units: UnitSystem) -> String {
-    let (min, max) = counts.limits(limits, units);
-    let (min, max) = (written(min, units), written(max, units));
-    let max = match counts.symbol(units) {
-        "" => max,
-        unit => format!("{max}\u{a0}{unit}"),
-    };
-    say::LimitsAre {
-        min: &min,
-        max: &max,
-    }
-    .said()
-}
-
 /// The rule that is broken at a field.
 pub fn rule(fault: &Fault, counts: Counts, units: UnitSystem) -> String {
     match &fault.rule {
-        Rule::Within { min, max, .. } => must_be(&limits(counts, (*min, *max), units)),
         Rule::Unique => stands_elsewhere().to_owned(),
-        rule => format!("{}.", capital(&rule.to_string())),
+        rule => faults::rule(rule, counts, units),
     }
 }
 
 /// What is wrong at a field, beside which its own hint stands.
-pub fn fault(fault: &Fault, beside: &str, units: UnitSystem) -> String {
+pub fn fault(fault: &Fault, beside: Hint, units: UnitSystem) -> String {
     let rule = rule(fault, counts_of(fault), units);
-    match fault.hint.as_str() {
-        hint if hint == beside => rule,
-        hint => format!("{rule} {hint}"),
+    match &fault.hint {
+        hint if *hint == beside.into() => rule,
+        hint => faults::with_hint(&rule, &hints::of_fault(hint)),
     }
 }
 
@@ -219,7 +214,7 @@ pub fn group<'f>(
     known.truncate(MOST_FIGURES);
     match known.as_slice() {
         [] => nothing_known().to_owned(),
-        known => known.join(", "),
+        known => items(known),
     }
 }
 
@@ -239,7 +234,7 @@ fn known<'f>(
                 let name = fields::field(within, key).map(small);
                 let number = number_of(field, value, units)?;
                 Some(match name {
-                    Some(name) => format!("{name} {number}"),
+                    Some(name) => amount(&name, &number),
                     None => number,
                 })
             }

@@ -6,7 +6,7 @@ use super::standing::looks;
 use crate::model::Model;
 use crate::number;
 use crate::segments::scale;
-use crate::text::{labels, sentences};
+use crate::text::{labels, pair, sentences};
 use farend_core::compare::{Outcome, RouteResult};
 use farend_core::quantity::Power;
 use farend_core::route::RouteId;
@@ -217,7 +217,7 @@ fn Key() -> impl IntoView {
 /// The same figures as a table.
 #[component]
 fn Table() -> impl IntoView {
-    let model = Model::of_page().unhurried();
+    let model = Model::unhurried();
     let rows = move || {
         let all = model.comparison.read();
         let all = all.as_ref()?;
@@ -272,7 +272,7 @@ fn table_row(result: &RouteResult, engine: Power, units: UnitSystem) -> impl Int
                 <tr>
                     {name} <td>{labels::standing(run.verdict.likely)}</td>
                     <td>
-                        {number::power(arrives, units)} ", " {number::percent(arrives / engine)}
+                        {pair(&number::power(arrives, units), &number::percent(arrives / engine))}
                     </td> <td>{spread}</td> <td>{number::power(lost, units)}</td>
                     <td>{number::power(run.ledger.left_in_engine(), units)}</td>
                     <td>{labels::limit(run.limit)}</td>

@@ -3,11 +3,12 @@
 use crate::browser;
 use crate::embed::Options;
 use crate::far_yard::{self, Loaded, Refusal};
+use crate::link;
 use crate::model::yard::demo;
 use crate::model::{Model, Notice};
 use crate::number;
 use crate::storage::Keeper;
-use crate::text::embed as text;
+use crate::text::{embed as text, faults};
 use farend_core::fault::Fault;
 use farend_core::yard::edit::Editing;
 use leptos::prelude::*;
@@ -35,7 +36,8 @@ pub struct Begin {
 }
 
 impl Begin {
-    /// With the yard that the host names, as soon as it's there, else with the reader's own.
+    /// With the yard that the host names, as soon as it's there, else with the reader's own; with the
+    /// demo where the address asks for that.
     pub fn of(options: Options) -> Self {
         let has_address = options.yard.is_some();
         let begin = Self {
@@ -44,8 +46,14 @@ impl Begin {
             options: StoredValue::new(options),
             owner: StoredValue::new(Owner::current().unwrap_or_default()),
         };
-        if !has_address {
-            let (yard, keeper) = Keeper::start();
+        let with_demo = browser::fragment() == link::DEMO;
+        let opened = match (with_demo, has_address) {
+            (true, false) => Some(Keeper::start_with_demo()),
+            (true, true) => Some((demo(), Keeper::of_address(&demo()))),
+            (false, false) => Some(Keeper::start()),
+            (false, true) => None,
+        };
+        if let Some((yard, keeper)) = opened {
             begin.open(yard, keeper);
         }
         begin
@@ -112,7 +120,7 @@ pub fn FarYard() -> impl IntoView {
 }
 
 fn refused(begin: Begin, refusal: &Refusal) -> impl IntoView + use<> {
-    let line = |fault: &Fault| view! { <li>{fault.to_string()}</li> };
+    let line = |fault: &Fault| view! { <li>{faults::fault(fault)}</li> };
     let faults = match refusal {
         Refusal::Faults(faults) => faults.iter().map(line).collect_view(),
         Refusal::Failed(_) => Vec::new(),

@@ -15,7 +15,7 @@ use leptos::prelude::*;
 /// The choice of the other machine, and both side by side.
 #[component]
 pub fn Beside() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let choose = move |event| {
         let id = event_target_value(&event);
         let id = (!id.is_empty()).then_some(id);

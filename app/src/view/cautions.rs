@@ -2,7 +2,7 @@
 
 use crate::model::Model;
 use crate::text::cautions::{Caution, assumed, lead, of_route};
-use crate::text::labels;
+use crate::text::{brackets, labels};
 use leptos::prelude::*;
 
 /// Cautions and assumptions.
@@ -26,7 +26,7 @@ pub fn Cautions() -> impl IntoView {
 fn caution(caution: Caution) -> impl IntoView {
     view! {
         <li>
-            {caution.text} " " <span class="source">"(" {caution.source} ")"</span>
+            {caution.text} " " <span class="source">{brackets(caution.source)}</span>
         </li>
     }
 }

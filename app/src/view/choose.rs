@@ -3,8 +3,7 @@
 use super::radio::radio;
 use crate::model::Model;
 use crate::number;
-use crate::text::say::common;
-use crate::text::{advice, fit, labels};
+use crate::text::{advice, fit, in_turn, labels, remark};
 use farend_core::choice::{Weighed, Weight, Wish};
 use farend_core::fit::{Judgement, gravest};
 use farend_core::implement::ImplementKind;
@@ -15,7 +14,7 @@ use leptos::prelude::*;
 /// The wishes, and the routes beside each other with their points.
 #[component]
 pub fn Choose() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let rows = move || {
         let survey = model.survey.read();
         let survey = survey.as_ref()?;
@@ -56,7 +55,7 @@ pub fn Choose() -> impl IntoView {
 
 #[component]
 fn WishChoice(wish: Wish, place: usize) -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let choice = move |weight: Weight| {
         let chosen = move || model.state.read().weights.get(place) == Some(&weight);
         let choose = move || {
@@ -97,7 +96,7 @@ fn row(
     let hookup = if running.hookup_known {
         number::time(running.hookup)
     } else {
-        format!("{} ({})", number::time(running.hookup), labels::usually())
+        remark(&number::time(running.hookup), labels::usually())
     };
     let points = match weighed {
         Some(weighed) => points(weighed),
@@ -106,14 +105,14 @@ fn row(
                 Judgement::Stop => fit::stop_small().to_owned(),
                 _ => labels::standing_small(running.for_good).to_owned(),
             };
-            format!("{} ({why})", labels::not_weighed())
+            remark(labels::not_weighed(), &why)
         }
     };
     view! {
         <tr data-testid=format!("place-{}", surveyed.route.word())>
             <th scope="row">{labels::route(surveyed.route)}</th>
             <td data-label=labels::seat()>{advice::seat(seat)}</td>
-            <td data-label=labels::at_work_heading()>{means.join(common::between_clauses())}</td>
+            <td data-label=labels::at_work_heading()>{in_turn(&means)}</td>
             <td data-label=labels::hookup()>{hookup}</td>
             <td data-label=labels::standing_for_good()>{labels::standing(running.for_good)}</td>
             <td data-label=labels::points()>{points}</td>
@@ -123,12 +122,10 @@ fn row(
 
 /// "7.3 = 5 + 1·1.0 + 0·0.5 …" would be read by nobody: the sum, and the two parts of it.
 fn points(weighed: &Weighed) -> String {
-    format!(
-        "{} ({} {}, {} {})",
-        number::fixed(weighed.points, 1),
-        number::fixed(weighed.power, 0),
-        labels::for_power(),
-        number::fixed(weighed.points - weighed.power, 1),
-        labels::for_wishes()
-    )
+    labels::PointsOf {
+        points: &number::fixed(weighed.points, 1),
+        power: &number::fixed(weighed.power, 0),
+        wishes: &number::fixed(weighed.points - weighed.power, 1),
+    }
+    .said()
 }

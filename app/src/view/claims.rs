@@ -4,7 +4,7 @@ use super::entry::NumberEntry;
 use super::radio::radio;
 use crate::model::Model;
 use crate::number;
-use crate::text::claims;
+use crate::text::{brackets, claims, stop};
 use farend_core::claims::{
     Answer, Check, Rating, Sheet, SheetFigure, Taken, Weighed, Weight, weigh,
 };
@@ -50,7 +50,7 @@ const FIGURES: [Figure; 6] = [
 /// The sheet and what it comes to.
 #[component]
 pub fn Claims() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let taken_over = RwSignal::new(false);
     let weighed = Memo::new(move |_| {
         let machine = model.machine.read();
@@ -120,7 +120,7 @@ pub fn Claims() -> impl IntoView {
 
 #[component]
 fn Entry(figure: &'static Figure) -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let enter = Callback::new(move |entered: Option<f64>| {
         let units = model.units.get_untracked();
         let quantity = entered.map(|number| figure.kind.entered_in(units, number));
@@ -167,7 +167,7 @@ fn either<T: Copy + PartialEq + Send + Sync + 'static>(
     word: fn(T) -> &'static str,
     part: fn(&mut Sheet) -> &mut Option<T>,
 ) -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let choice = move |choice: Option<T>| {
         let (id, label) = match choice {
             Some(it) => (word(it), text(it)),
@@ -204,7 +204,8 @@ fn answers(weighed: &Weighed, units: UnitSystem) -> impl IntoView + use<> {
                     {claims::weight(weight)}
                 </span>
                 <span>
-                    <b>{claims::check(check)} ". "</b>
+                    <b>{stop(claims::check(check))}</b>
+                    " "
                     {claims::finding(weight, &finding, units)}
                 </span>
             </li>
@@ -239,7 +240,7 @@ fn lack(check: Check, figures: &[SheetFigure]) -> impl IntoView + use<> {
     view! {
         <li>
             {claims::lacks(figures)} " "
-            <span class="part">"(" {claims::check_small(check)} ")"</span>
+            <span class="part">{brackets(claims::check_small(check))}</span>
         </li>
     }
 }

@@ -86,6 +86,7 @@ pub fn ControlRow(control: Control) -> impl IntoView {
     };
     let drag = move |event: leptos::ev::Event| {
         if let Ok(value) = event_target_value(&event).parse::<f64>() {
+            model.dragging.step();
             turn_to(value.clamp(min(), max()));
         }
     };
@@ -181,16 +182,12 @@ pub fn ControlRow(control: Control) -> impl IntoView {
                     fallback=move || {
                         view! {
                             <button type="button" data-testid="back" on:click=back>
-                                {labels::back_to_own()}
-                                " "
-                                {own}
+                                {move || own().map(|own| labels::back_to_own(&own))}
                             </button>
                         }
                     }
                 >
-                    {labels::own()}
-                    " "
-                    {own}
+                    {move || own().map(|own| labels::own(&own))}
                 </Show>
             </p>
         </div>

@@ -17,7 +17,7 @@ use leptos::prelude::*;
 /// Prices in, costs out.
 #[component]
 pub fn Cost() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let runs = Memo::new(move |_| {
         let all = model.comparison.read();
         let runs = all.as_ref().map(Comparison::ranked).unwrap_or_default();
@@ -47,7 +47,7 @@ pub fn Cost() -> impl IntoView {
 
 #[component]
 fn Currency() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let refused = RwSignal::new(None::<String>);
     let change = move |event| {
         let text = event_target_value(&event);
@@ -101,12 +101,12 @@ const PARTS: [Part; 3] = [
 
 #[component]
 fn Prices(route: RouteId) -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let field = move |(key, name, part): Part| {
         price(
             format!("{}-{key}", route.word()),
             name().to_owned(),
-            cost::of_route(route),
+            labels::route_small(route).to_owned(),
             move |prices| prices.of_mut(route).map(part),
             move || *part(&mut model.yard_prices(route)),
         )
@@ -121,7 +121,7 @@ fn Prices(route: RouteId) -> impl IntoView {
 
 #[component]
 fn Table() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let rows = move || {
         let (all, survey) = (model.comparison.read(), model.survey.read());
         let progress = model.progress().unwrap_or_default();

@@ -38,7 +38,7 @@ struct Picture {
 /// The curve, the choice of its control, and its table.
 #[component]
 pub fn Curve(controls: Memo<Vec<Control>>) -> impl IntoView {
-    let model = Model::of_page().unhurried();
+    let model = Model::unhurried();
     let canvas = NodeRef::<Canvas>::new();
     let width = RwSignal::new(0.0);
     // The control wished for, or the route's first where it has another set of them.

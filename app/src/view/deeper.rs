@@ -6,7 +6,7 @@ use super::sources::Sources;
 use super::work::Work;
 use crate::model::Model;
 use crate::number;
-use crate::text::{labels, sentences};
+use crate::text::{in_turn, labels, sentences, sources};
 use farend_core::defaults;
 use farend_core::sensitivity::influences;
 use farend_core::source::Source;
@@ -41,7 +41,7 @@ pub fn Deeper() -> impl IntoView {
 
 #[component]
 fn HeatOfOil() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let heat = Memo::new(move |_| model.heat());
     move || {
         let units = model.units.get();
@@ -102,15 +102,14 @@ fn heat_table(heat: &Heat, units: UnitSystem) -> impl IntoView + use<> {
         </div>
         <p>{sentences::cooling(heat, units)}</p>
         <p class="source">
-            {defaults::TANK_MINUTES.source.citation()} "; "
-            {Source::SurfaceRules.citation()}
+            {in_turn(&[defaults::TANK_MINUTES.source, Source::SurfaceRules].map(sources::citation))}
         </p>
     }
 }
 
 #[component]
 fn Influences() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let found = Memo::new(move |_| {
         let mut joined = model.joined(model.route.get())?;
         let mut all = influences(&mut joined);

@@ -1,7 +1,7 @@
 //! A number that may be left empty.
 
 use crate::number;
-use crate::text::labels;
+use crate::text::{labels, pair};
 use leptos::prelude::*;
 
 /// What becomes of an entry: a number, or nothing where the field is empty. False refuses it.
@@ -44,10 +44,20 @@ pub fn NumberEntry(
         refused.get().or_else(standing).unwrap_or_default()
     };
     let complaint = format!("{id}-complaint");
+    let name = match of.is_empty() {
+        true => view! { <span>{label}</span> }.into_any(),
+        false => view! {
+            <span>
+                <span aria-hidden="true">{label}</span>
+                <span class="hidden">{move || pair(&label.get(), &of)}</span>
+            </span>
+        }
+        .into_any(),
+    };
     view! {
         <div class="entry">
             <label class="control-name">
-                <span>{label} <span class="hidden">{of}</span></span>
+                {name}
                 <input
                     type="text"
                     inputmode="decimal"
@@ -63,7 +73,7 @@ pub fn NumberEntry(
             </label>
             <p id=complaint class="complaint" role="alert">
                 {move || {
-                    refused.read().is_some().then(|| format!("{} {}", labels::enter(), allowed.get()))
+                    refused.read().is_some().then(|| labels::enter(&allowed.get()))
                 }}
             </p>
         </div>

@@ -1,7 +1,8 @@
 //! Whether the open route can be hooked up, and what must be asked before any is bought.
 
 use crate::model::Model;
-use crate::text::{fit, labels, list};
+use crate::number;
+use crate::text::{brackets, fit, labels, list, remark, stop};
 use farend_core::fit::{Item, Judgement};
 use farend_core::survey::Survey;
 use farend_core::units::UnitSystem;
@@ -10,7 +11,7 @@ use leptos::prelude::*;
 /// The items of the open route by their gravity, and the questions of all routes.
 #[component]
 pub fn Fit() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let items = move || {
         let survey = model.survey.read();
         let open = survey.as_ref()?.route(model.route.get())?;
@@ -50,7 +51,7 @@ fn by_gravity(items: &[Item], units: UnitSystem) -> impl IntoView + use<> {
     let passes: Vec<_> = items
         .iter()
         .filter(|it| it.judgement == Judgement::Pass)
-        .map(|it| view! { <li><b>{fit::name(&it.check)} ". "</b> {fit::finding(&it.check, units)}</li> })
+        .map(|it| view! { <li><b>{stop(fit::name(&it.check))}</b> " " {fit::finding(&it.check, units)}</li> })
         .collect();
     view! {
         {grave.map(of).into_iter().collect_view()}
@@ -58,7 +59,7 @@ fn by_gravity(items: &[Item], units: UnitSystem) -> impl IntoView + use<> {
             .then(|| {
                 view! {
                     <details class="passes">
-                        <summary>{labels::fits()} " (" {passes.len()} ")"</summary>
+                        <summary>{remark(labels::fits(), &number::count(passes.len()))}</summary>
                         <ul>{passes}</ul>
                     </details>
                 }
@@ -73,7 +74,7 @@ fn item(item: &Item, units: UnitSystem) -> impl IntoView + use<> {
                 {fit::judgement(item.judgement)}
             </span>
             <span>
-                <b>{fit::name(&item.check)} ". "</b> {fit::finding(&item.check, units)} " "
+                <b>{stop(fit::name(&item.check))}</b> " " {fit::finding(&item.check, units)} " "
                 {fit::remedy(item, units).map(|remedy| view! { <i>{remedy}</i> })}
             </span>
         </li>
@@ -107,7 +108,7 @@ fn questions(survey: &Survey) -> impl IntoView + use<> {
     }
     (!asked.is_empty()).then(|| {
         let line = |(question, routes): (&'static str, Vec<&'static str>)| {
-            view! { <li>{question} " " <span class="part">"(" {list(&routes)} ")"</span></li> }
+            view! { <li>{question} " " <span class="part">{brackets(&list(&routes))}</span></li> }
         };
         view! {
             <h3>{labels::questions()}</h3>

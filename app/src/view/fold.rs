@@ -1,10 +1,8 @@
 //! A part of the page that is folded until it's wanted.
 
-use crate::model::Model;
 use leptos::prelude::*;
 
-/// A part that is there only while it's open, and follows when changes rest. The note stands beside
-/// its title.
+/// A part that is there only while it's open. The note stands beside its title.
 #[component]
 pub fn Fold(
     name: &'static str,
@@ -22,16 +20,7 @@ pub fn Fold(
             <summary>
                 {title} {note.map(|note| view! { " " <span class="note">{note}</span> })}
             </summary>
-            <Show when=move || open.get()>
-                <Unhurried children=children.clone() />
-            </Show>
+            <Show when=move || open.get()>{children()}</Show>
         </details>
     }
-}
-
-/// A part that follows when changes rest.
-#[component]
-fn Unhurried(children: ChildrenFn) -> impl IntoView {
-    provide_context(Model::of_page().unhurried());
-    children()
 }

@@ -1,6 +1,7 @@
 //! A formula: its symbols, and beneath them its figures.
 
 use crate::number;
+use crate::text::{in_turn, sources};
 use farend_core::formula::{Figure, Formula, Part};
 use farend_core::source::Source;
 use farend_core::units::UnitSystem;
@@ -29,12 +30,9 @@ pub fn formula(formula: &Formula, units: UnitSystem) -> impl IntoView + use<> {
         .parts
         .iter()
         .filter_map(|part| match part {
-            Part::Figure(figure) if figure.source != Source::Computed => Some(format!(
-                "{} = {}: {}",
-                figure.symbol,
-                number::figure(figure, units),
-                figure.source.citation()
-            )),
+            Part::Figure(figure) if figure.source != Source::Computed => {
+                Some(sources::note(figure, units))
+            }
             _ => None,
         })
         .collect();
@@ -44,7 +42,7 @@ pub fn formula(formula: &Formula, units: UnitSystem) -> impl IntoView + use<> {
             <p class="filled">{figures}</p>
             {(!notes.is_empty())
                 .then(|| {
-                    view! { <p class="source">{notes.join("; ")}</p> }
+                    view! { <p class="source">{in_turn(&notes)}</p> }
                 })}
         </div>
     }

@@ -10,7 +10,7 @@ use crate::browser;
 use crate::embed::part::Part;
 use crate::model::Model;
 use crate::outdoors::Outdoors;
-use crate::text::labels;
+use crate::text::{labels, pair};
 use farend_core::state::{State, View};
 use farend_core::units::UnitSystem;
 use farend_core::yard::DEMO;
@@ -31,7 +31,7 @@ pub fn Header() -> impl IntoView {
         let yard = model.yard.read();
         match &yard.place {
             None => yard.name.clone(),
-            Some(place) => format!("{}, {place}", yard.name),
+            Some(place) => pair(&yard.name, place),
         }
     };
     view! {

@@ -36,15 +36,20 @@ pub fn KeepingBox() -> impl IntoView {
         };
         button("save-kept", notices::save_kept(), Box::new(save))
     };
-    let take = move || {
+    let take = move |label| {
         let take = move || keeper.take_other(model);
-        button("take-other", notices::take_other(), Box::new(take))
+        button("take-other", label, Box::new(take))
     };
     let answers = move |keeping: &Keeping| match keeping {
         Keeping::Kept | Keeping::Not(_) | Keeping::OfAddress => vec![close()],
         Keeping::SetAside(text) => vec![save_kept(text), close()],
         Keeping::Held(text) => vec![save_kept(text), keep(notices::overwrite())],
-        Keeping::Other(_) => vec![take(), keep(notices::keep_mine())],
+        Keeping::Other(_) => vec![take(notices::take_other()), keep(notices::keep_mine())],
+        Keeping::PassedOver(text) => vec![
+            save_kept(text),
+            take(notices::take_kept()),
+            keep(notices::overwrite()),
+        ],
     };
     let body = move || {
         let keeping = keeper.keeping.read();

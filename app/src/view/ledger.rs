@@ -4,7 +4,7 @@ use super::drawing::Drawing;
 use super::formula::formula;
 use crate::model::Model;
 use crate::number;
-use crate::text::{labels, reasons, sentences};
+use crate::text::{labels, named, pair, reasons, sentences, stop};
 use farend_core::budget::Budget;
 use farend_core::chain::Passage;
 use farend_core::compare::{Outcome, Run};
@@ -19,15 +19,9 @@ use leptos::prelude::*;
 /// The ledger of the open route.
 #[component]
 pub fn LedgerView() -> impl IntoView {
-    let model = Model::of_page().unhurried();
+    let model = Model::unhurried();
     let heat = Memo::new(move |_| model.heat());
-    let heading = move || {
-        format!(
-            "{}: {}",
-            labels::ledger_heading(),
-            labels::route(model.route.get())
-        )
-    };
+    let heading = move || named(labels::ledger_heading(), labels::route(model.route.get()));
     let body = move || {
         let all = model.comparison.read();
         let units = model.units.get();
@@ -36,7 +30,8 @@ pub fn LedgerView() -> impl IntoView {
             Outcome::NoFit(reasons) => Some(
                 view! {
                     <p class="no-fit" data-testid="no-fit">
-                        <b>{labels::no_fit()} ". "</b>
+                        <b>{stop(labels::no_fit())}</b>
+                        " "
                         {sentences::no_fit(reasons, units)}
                     </p>
                 }
@@ -112,7 +107,7 @@ fn ledger(
                 .and_then(|heat| sentences::too_hot(&heat, units))
                 .map(|text| view! { <li data-testid="too-hot">{text}</li> })}
         </ul>
-        <p>{labels::kit()} ": " {kit}</p>
+        <p>{kit.map(|kit| named(labels::kit(), &kit))}</p>
         {stage_table(route, run, budget, units)}
     }
 }
@@ -197,7 +192,7 @@ fn carried(drive: Drive, units: UnitSystem) -> impl IntoView + use<> {
     view! {
         <b>{number::power(drive.power, units)}</b>
         <span class="quiet">
-            {show(drive.rate.quantity())} ", " {show(drive.effort())}
+            {pair(&show(drive.rate.quantity()), &show(drive.effort()))}
         </span>
     }
 }

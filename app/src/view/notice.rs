@@ -6,7 +6,7 @@ use crate::browser;
 use crate::embed::part::Part;
 use crate::model::{Model, Notice};
 use crate::storage::Keeper;
-use crate::text::{embed, labels, notices};
+use crate::text::{embed, faults, labels, notices};
 use farend_core::fault::Fault;
 use farend_core::state::View;
 use farend_core::yard::edit::Editing;
@@ -37,7 +37,7 @@ pub fn NoticeBox() -> impl IntoView {
                 <p>{sentence}</p>
                 {(!faults.is_empty())
                     .then(|| {
-                        let line = |fault: &Fault| view! { <li>{fault.to_string()}</li> };
+                        let line = |fault: &Fault| view! { <li>{faults::fault(fault)}</li> };
                         view! { <ul>{faults.iter().map(line).collect_view()}</ul> }
                     })}
                 {offer(model, notice)}

@@ -47,7 +47,7 @@ pub fn Page() -> impl IntoView {
 #[component]
 fn Whole(model: Model, keeper: Keeper) -> impl IntoView {
     let speech = Speech::of_page();
-    provide_context(model);
+    model.provide();
     provide_context(keeper);
     provide_context(Offline::follow());
     provide_context(Outdoors::start());

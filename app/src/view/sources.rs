@@ -1,6 +1,6 @@
 //! Where every figure comes from, which equations are used, and what isn't modelled.
 
-use crate::text::{cautions, labels};
+use crate::text::{cautions, labels, sources};
 use farend_core::source::Source;
 use leptos::prelude::*;
 
@@ -10,7 +10,7 @@ pub fn Sources() -> impl IntoView {
     let figures = Source::ALL
         .iter()
         .filter(|source| **source != Source::Computed)
-        .map(|source| view! { <li>{source.citation()}</li> })
+        .map(|source| view! { <li>{sources::citation(*source)}</li> })
         .collect_view();
     view! {
         <div class="sources">

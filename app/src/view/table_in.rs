@@ -4,7 +4,7 @@ use super::radio::radio;
 use crate::browser;
 use crate::model::Model;
 use crate::model::table::{Preview, TableFile};
-use crate::text::tables_in;
+use crate::text::{faults, tables_in};
 use farend_core::yard::list::List;
 use farend_core::yard::table::{Change, DecimalMark, Doubt, How, RowFault, TakenIn};
 use leptos::prelude::*;
@@ -192,7 +192,7 @@ fn rows(taken: &TakenIn) -> impl IntoView + use<> {
 }
 
 fn fault_list(faults: &[RowFault]) -> impl IntoView + use<> {
-    let line = |fault: &RowFault| view! { <li>{fault.to_string()}</li> };
+    let line = |fault: &RowFault| view! { <li>{faults::row_fault(fault)}</li> };
     let lines = faults.iter().take(MOST_FAULTS).map(line).collect_view();
     let more = faults.len().saturating_sub(MOST_FAULTS);
     view! {

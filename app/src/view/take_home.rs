@@ -6,7 +6,7 @@ use super::elsewhere::CantPrint;
 use super::picture::Picture;
 use super::watch;
 use crate::model::Model;
-use crate::text::{advice, cautions, fit, labels, named, offline, sentences, sheet};
+use crate::text::{advice, cautions, fit, labels, named, offline, sentences, sheet, stop};
 use crate::{browser, number};
 use farend_core::chain::Ledger;
 use farend_core::fit::{Item, Judgement};
@@ -133,6 +133,7 @@ impl Sheet {
                 >
                     <Picture model=model core=true />
                 </div>
+                <p class="sideways">{sheet::sideways()}</p>
                 <div class="sheet-columns">
                     <div>{self.power(model)}</div>
                     <div>{self.taking(model)}</div>
@@ -148,7 +149,7 @@ impl Sheet {
                     <div>
                         {yard.note.clone().map(|note| view! { <p class="dealer-note">{note}</p> })}
                         {yard.invented.then(|| view! { <p><b>{sheet::invented()}</b></p> })}
-                        <p>{sheet::foot()} " " {offline::version(browser::build().as_deref())} "."</p>
+                        <p>{sheet::foot()} " " {stop(&offline::version(browser::build().as_deref()))}</p>
                     </div>
                 </footer>
             </article>
@@ -186,7 +187,7 @@ impl Sheet {
         let line = |item: &Item| {
             view! {
                 <li>
-                    <b>{named(fit::judgement(item.judgement), fit::name(&item.check))} "."</b> " "
+                    <b>{stop(&named(fit::judgement(item.judgement), fit::name(&item.check)))}</b> " "
                     {fit::finding(&item.check, self.units)} " "
                     {fit::remedy(item, self.units)}
                 </li>

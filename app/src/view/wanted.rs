@@ -12,7 +12,7 @@ use leptos::prelude::*;
 /// The standing to reach, and what each route would take.
 #[component]
 pub fn WhatItTakes() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let answers = Memo::new(move |_| {
         let (machine, implement) = (model.machine.read(), model.implement.read());
         let kits = &model.yard.read().kits;

@@ -187,9 +187,9 @@ fn EngineSet() -> impl IntoView {
         let power = |power| number::power(power, model.units.get());
         Some(view! {
             <p class="own" data-testid="engine-set">
-                {labels::engine_set()} " " {power(set)} ". "
+                {labels::engine_set(&power(set))} " "
                 <button type="button" on:click=back>
-                    {labels::back_to_own()} " " {power(own)}
+                    {labels::back_to_own(&power(own))}
                 </button>
             </p>
         })

@@ -13,7 +13,7 @@ use leptos::prelude::*;
 /// The job and, by each route, how the work goes.
 #[component]
 pub fn Work() -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let measures = Memo::new(move |_| model.measures());
     let job = Memo::new(move |_| model.job());
     let rows = Memo::new(move |_| model.progress());
@@ -40,7 +40,7 @@ pub fn Work() -> impl IntoView {
 /// How much there is to do.
 #[component]
 fn JobEntry(job: Memo<Option<Amount>>, measures: Memo<Option<Vec<Measure>>>) -> impl IntoView {
-    let model = Model::of_page();
+    let model = Model::unhurried();
     let refused = RwSignal::new(None::<String>);
     let shown = move || {
         let (amount, units) = (Quantity::Amount(job.get()?), model.units.get());

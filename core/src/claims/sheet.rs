@@ -1,6 +1,7 @@
 //! A sheet as it stands.
 
 use crate::fault::Fault;
+use crate::hint::Hint;
 use crate::machine::Machine;
 use crate::quantity::{AngularSpeed, Flow, Power, Pressure};
 use crate::settings::{
@@ -87,23 +88,23 @@ impl Sheet {
     /// Every figure that is out of its range or isn't a number.
     pub fn check(&self, machine: &Machine) -> Result<(), Vec<Fault>> {
         let mut report = Report::default();
-        let mut within = |figure: SheetFigure, value: Option<f64>, limits, unit, hint: &str| {
+        let mut within = |figure: SheetFigure, value: Option<f64>, limits, unit, hint: Hint| {
             report.within(figure.word(), value, limits, unit, hint);
         };
-        let horsepower = "1 mechanical hp is 0.7457 kW.";
+        let horsepower = Hint::Horsepower;
         within(
             SheetFigure::Flow,
             self.flow.map(Flow::to_litres_per_minute),
             FLOW_LIMITS,
             "L/min",
-            "1 US gallon a minute is 3.785 L/min.",
+            Hint::Gallons,
         );
         within(
             SheetFigure::Pressure,
             self.pressure.map(Pressure::to_bar),
             RELIEF_LIMITS,
             "bar",
-            "1 bar is 14.5 psi.",
+            Hint::Psi,
         );
         within(
             SheetFigure::Hydraulic,
@@ -117,7 +118,7 @@ impl Sheet {
             self.engine_speed.map(AngularSpeed::to_rpm),
             engine_speed_limits(&machine.engine),
             "rpm",
-            "The engine can't work there: is it the speed of the pump?",
+            Hint::PumpSpeed,
         );
         within(
             SheetFigure::Engine,

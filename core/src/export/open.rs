@@ -1,7 +1,8 @@
 //! Opens what has been saved: a yard file, or a comparison with its yard.
 
 use super::comparison::{FORMAT_VERSION, Format};
-use crate::fault::{Fault, Rule};
+use crate::fault::{Expected, Fault, Rule};
+use crate::hint::Hint;
 use crate::state::{LONGEST_LINK, LinkFault, State};
 use crate::yard::format::{VERSION, refuse_newer};
 use crate::yard::report::Report;
@@ -27,27 +28,19 @@ const YARD_KEY: &str = "yard";
 
 /// The fields of a saved comparison that are read. The yard is held against its own rules.
 const COMPARISON: &[Field] = &[
-    required(
-        "format",
-        Shape::OneOf(Format::WORDS),
-        "It tells this file from a yard's.",
-    ),
+    required("format", Shape::OneOf(Format::WORDS), Hint::TellsFromYard),
     required(
         VERSION,
         Shape::Whole {
             min: 1,
             max: FORMAT_VERSION,
         },
-        "This program reads version 1.",
+        Hint::ReadsVersion1,
     ),
-    required(
-        LINK,
-        Shape::Text { most: LONGEST_LINK },
-        "What was chosen, as the page writes it: it can't be written by hand.",
-    ),
+    required(LINK, Shape::Text { most: LONGEST_LINK }, Hint::WrittenLink),
     optional(YARD_KEY, Shape::Group(YARD), YARD_HINT),
 ];
-const YARD_HINT: &str = "The whole yard, as in a yard file.";
+const YARD_HINT: Hint = Hint::WholeYard;
 
 /// Opens a file.
 ///
@@ -78,7 +71,7 @@ fn comparison(mut group: Map<String, Value>) -> Result<Opened, Vec<Fault>> {
             Err(Vec::new())
         }
         Some(other) => {
-            report.wrong_type(YARD_KEY, &other, "a group { … }", YARD_HINT);
+            report.wrong_type(YARD_KEY, &other, Expected::Group, YARD_HINT);
             Err(Vec::new())
         }
     };
@@ -107,10 +100,8 @@ fn linked(group: &Map<String, Value>, report: &mut Report) -> Option<State> {
     let hint = match State::from_link(text) {
         Ok(state) => return Some(state),
         Err(LinkFault::TooLong) => return None,
-        Err(LinkFault::Damaged) => {
-            "It was changed or cut off. Take it from the address of the page, behind the #."
-        }
-        Err(LinkFault::Newer(_)) => "A newer version of this page made it: reload the page first.",
+        Err(LinkFault::Damaged) => Hint::LinkDamaged,
+        Err(LinkFault::Newer(_)) => Hint::Newer,
     };
     report.add(LINK, Report::shorten(link), Rule::Readable, hint);
     None
@@ -118,7 +109,7 @@ fn linked(group: &Map<String, Value>, report: &mut Report) -> Option<State> {
 
 /// What was chosen must be in the yard, and suit it.
 fn check_choices(state: &State, yard: &Yard, report: &mut Report) {
-    let hint = "The link was made in another yard.";
+    let hint = Hint::LinkOfAnotherYard;
     let machine = yard.machine(&state.machine);
     let beside = state.beside.as_ref();
     let missing_machines = [
@@ -126,11 +117,11 @@ fn check_choices(state: &State, yard: &Yard, report: &mut Report) {
         beside.filter(|id| yard.machine(id).is_none()),
     ];
     for id in missing_machines.into_iter().flatten() {
-        let rule = Rule::Type("a machine of this yard");
+        let rule = Rule::Type(Expected::MachineOfYard);
         report.add(LINK, id, rule, hint);
     }
     if yard.implement(&state.implement).is_none() {
-        let rule = Rule::Type("an implement of this yard");
+        let rule = Rule::Type(Expected::ImplementOfYard);
         report.add(LINK, &state.implement, rule, hint);
     }
     if let Some(Err(faults)) = machine.map(|machine| state.settings.check(machine)) {

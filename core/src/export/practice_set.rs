@@ -1,7 +1,8 @@
 //! A trainer's set of practice cases as a small file. It says which yard it was made in: in another
 //! one the same set is other cases.
 
-use crate::fault::{Fault, Rule};
+use crate::fault::{FILE, Fault, Rule};
+use crate::hint::Hint;
 use crate::practice::{Kind, Kinds, Set};
 use crate::words::words;
 use crate::yard::format::{VERSION, refuse_newer};
@@ -51,31 +52,23 @@ struct Written {
 }
 
 const FIELDS: &[Field] = &[
-    required(
-        "format",
-        Shape::OneOf(Format::WORDS),
-        "It tells this file from others.",
-    ),
+    required("format", Shape::OneOf(Format::WORDS), Hint::TellsFromOthers),
     required(
         VERSION,
         Shape::Whole {
             min: 1,
             max: FORMAT_VERSION,
         },
-        "This program reads version 1.",
+        Hint::ReadsVersion1,
     ),
-    required(
-        "yard",
-        Shape::Text { most: LONGEST_NAME },
-        "The name of the yard that the set was made in.",
-    ),
+    required("yard", Shape::Text { most: LONGEST_NAME }, Hint::SetYard),
     required(
         "seed",
         Shape::Whole {
             min: 0,
             max: u32::MAX,
         },
-        "The number that the cases are drawn by.",
+        Hint::SetSeed,
     ),
     required(
         KINDS,
@@ -91,11 +84,11 @@ const FIELDS: &[Field] = &[
             min: CASES.0 as u32,
             max: CASES.1 as u32,
         },
-        "How many cases there are.",
+        Hint::SetCount,
     ),
 ];
 const KINDS: &str = "kinds";
-const KINDS_HINT: &str = "What the cases ask: one kind at least.";
+const KINDS_HINT: Hint = Hint::SetKinds;
 
 impl SavedSet {
     /// The text of the file.
@@ -132,7 +125,7 @@ impl SavedSet {
         }
         let written: Written = serde_json::from_value(Value::Object(group)).map_err(|error| {
             let mut report = Report::default();
-            report.add("file", error.to_string(), Rule::Readable, "");
+            report.add(FILE, error.to_string(), Rule::Readable, Hint::PleaseReport);
             report.into_faults()
         })?;
         // A kind that stands there twice is there once.

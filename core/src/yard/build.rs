@@ -9,7 +9,8 @@ use super::report::Report;
 use crate::defaults;
 use crate::defaults_work::{THROWN, coefficients, joules_per_unit, usual_ground};
 use crate::drive::Limit;
-use crate::fault::Rule;
+use crate::fault::{Bound, Expected, Rule};
+use crate::hint::Hint;
 use crate::hookup::{Axles, Hitch, KitShaft};
 use crate::implement::{Implement, ImplementKind, InputMotor, InputShaft, Rotor, Travel, Work};
 use crate::kit::{Kit, KitHoses, KitPump, Suction};
@@ -52,17 +53,28 @@ fn power(entry: Option<&UncertainEntry>) -> Option<Spread<Power>> {
     entry.map(|entry| spread(entry, Power::kilowatts))
 }
 
-/// Notes a speed that is above another.
-fn not_above(report: &mut Report, path: String, found: f64, (what, most): (&str, f64)) {
-    if found > most {
-        let rule = Rule::NotAbove(format!("{what}, {most}"));
-        report.add(path, found.to_string(), rule, "Check both figures.");
+/// A figure that another must not exceed, with its value and its unit.
+type Most = (Bound, f64, &'static str);
+
+fn above((bound, most, unit): Most) -> Rule {
+    Rule::NotAbove { bound, most, unit }
+}
+
+/// Notes a figure that is above another.
+fn not_above(report: &mut Report, path: String, found: f64, most: Most) {
+    if found > most.1 {
+        report.add(path, found.to_string(), above(most), Hint::CheckBoth);
     }
+}
+
+/// A figure that was reckoned, as a fault tells it.
+fn tenths(value: f64) -> f64 {
+    (value * 10.0).round() / 10.0
 }
 
 pub(super) fn machine(entry: &MachineEntry, path: &str, report: &mut Report) -> Machine {
     let engine = engine(&entry.engine, &format!("{path}.engine"), report);
-    let rated = ("the engine's rated speed", entry.engine.rated_rpm);
+    let rated = (Bound::EngineRated, entry.engine.rated_rpm, "rpm");
     not_above(
         report,
         format!("{path}.engine.lowest_rpm"),
@@ -92,7 +104,7 @@ pub(super) fn machine(entry: &MachineEntry, path: &str, report: &mut Report) -> 
                 format!("{path}.outlet"),
                 circuit_entry.outlet.word(),
                 Rule::Unique,
-                "Give each outlet once.",
+                Hint::OutletOnce,
             );
         }
         circuits.push(built);
@@ -122,7 +134,7 @@ pub(super) fn machine(entry: &MachineEntry, path: &str, report: &mut Report) -> 
 fn hitch(entry: &MachineEntry, path: &str, report: &mut Report) -> Option<Hitch> {
     let hitch = entry.hitch.as_ref()?;
     if let (Some(lowest), Some(highest)) = (hitch.lowest_m, hitch.highest_m) {
-        let lifted = ("the height when lifted", highest);
+        let lifted = (Bound::LiftedHeight, highest, "m");
         not_above(report, format!("{path}.hitch.lowest_m"), lowest, lifted);
     }
     Some(hitch.into())
@@ -132,10 +144,14 @@ fn axles(entry: &MachineEntry, path: &str, report: &mut Report) -> Option<Axles>
     let axles = entry.axles.as_ref()?;
     let at = format!("{path}.axles.front_kg");
     match entry.mass_kg {
-        Some(mass) => not_above(report, at, axles.front_kg, ("the machine's mass_kg", mass)),
+        Some(mass) => not_above(report, at, axles.front_kg, (Bound::MachineMass, mass, "kg")),
         None => {
-            let hint = "What the rear axle carries follows from the machine's mass.";
-            report.add(format!("{path}.mass_kg"), "", Rule::Required, hint);
+            report.add(
+                format!("{path}.mass_kg"),
+                "",
+                Rule::Required,
+                Hint::RearFollowsFromMass,
+            );
         }
     }
     Some(axles.into())
@@ -149,12 +165,15 @@ fn engine(entry: &EngineEntry, path: &str, report: &mut Report) -> Engine {
     );
     match (&entry.net_kw, &entry.gross_kw) {
         (None, None) => {
-            let hint = "Give net_kw or, where only that is known, gross_kw.";
-            report.add(format!("{path}.net_kw"), "", Rule::Required, hint);
+            report.add(
+                format!("{path}.net_kw"),
+                "",
+                Rule::Required,
+                Hint::NetOrGross,
+            );
         }
         (Some(_), Some(_)) => {
-            let hint = "Give only one of net_kw and gross_kw: net_kw is the one that counts.";
-            report.add(format!("{path}.gross_kw"), "", Rule::Unique, hint);
+            report.add(format!("{path}.gross_kw"), "", Rule::Unique, Hint::OnlyNet);
         }
         _ => {}
     }
@@ -189,9 +208,8 @@ fn curve(entry: &EngineEntry, path: &str, report: &mut Report) -> Option<Curve> 
             max: entry.rated_rpm,
             unit: "rpm",
         };
-        let found = format!("{} to {}", first.rpm, last.rpm);
-        let hint = "The points must reach from the engine's lowest to its rated speed.";
-        report.add(path, found, rule, hint);
+        let found = format!("{} – {}", first.rpm, last.rpm);
+        report.add(path, found, rule, Hint::CurveReaches);
     }
     let points = entry
         .curve
@@ -203,17 +221,15 @@ fn curve(entry: &EngineEntry, path: &str, report: &mut Report) -> Option<Curve> 
         Err(faults) => {
             for fault in faults {
                 let (at, hint) = match fault {
-                    CurveFault::TooFew => (path.to_owned(), "A curve needs two points or more."),
-                    CurveFault::NotPositive(place) => (
-                        format!("{path}[{place}]"),
-                        "Speed and power must be above zero.",
-                    ),
-                    CurveFault::NotRising(place) => (
-                        format!("{path}[{place}].rpm"),
-                        "Each point must be faster than the one before.",
-                    ),
+                    CurveFault::TooFew => (path.to_owned(), Hint::CurveNeedsTwo),
+                    CurveFault::NotPositive(place) => {
+                        (format!("{path}[{place}]"), Hint::CurveAboveZero)
+                    }
+                    CurveFault::NotRising(place) => {
+                        (format!("{path}[{place}].rpm"), Hint::CurveSpeed)
+                    }
                 };
-                report.add(at, "", Rule::Type("in rising order"), hint);
+                report.add(at, "", Rule::Type(Expected::Rising), hint);
             }
             None
         }
@@ -230,13 +246,11 @@ fn oil(entry: Option<&OilEntry>, path: &str, report: &mut Report) -> Oil {
         (Some(_), None, None) => typical,
         (None, Some(at_40), Some(at_100)) => {
             if at_100 >= at_40 {
-                let most = format!("the viscosity at 40 °C, {at_40}");
-                let hint = "Oil thins as it warms: check both figures.";
                 report.add(
                     format!("{path}.cst_100"),
                     at_100.to_string(),
-                    Rule::NotAbove(most),
-                    hint,
+                    above((Bound::ViscosityAt40, at_40, "cSt")),
+                    Hint::OilThins,
                 );
             }
             Oil {
@@ -246,13 +260,16 @@ fn oil(entry: Option<&OilEntry>, path: &str, report: &mut Report) -> Oil {
             }
         }
         (Some(grade), _, _) => {
-            let hint = "Give either a grade or the two viscosities, not both.";
-            report.add(format!("{path}.grade"), grade.word(), Rule::Unique, hint);
+            report.add(
+                format!("{path}.grade"),
+                grade.word(),
+                Rule::Unique,
+                Hint::GradeOrViscosities,
+            );
             typical
         }
         _ => {
-            let hint = "Give a grade, or cst_40 and cst_100 together.";
-            report.add(path, "", Rule::Required, hint);
+            report.add(path, "", Rule::Required, Hint::GradeOrBoth);
             typical
         }
     };
@@ -271,13 +288,7 @@ fn reservoir(entry: Option<&ReservoirEntry>) -> Reservoir {
     }
 }
 
-fn pto(
-    entry: &PtoEntry,
-    engine: &Engine,
-    rated: (&str, f64),
-    path: &str,
-    report: &mut Report,
-) -> Pto {
+fn pto(entry: &PtoEntry, engine: &Engine, rated: Most, path: &str, report: &mut Report) -> Pto {
     let pto = Pto {
         rated: AngularSpeed::rpm(entry.rpm),
         engine_speed: AngularSpeed::rpm(entry.engine_rpm),
@@ -293,20 +304,19 @@ fn pto(
             max: engine.rated.to_rpm().round(),
             unit: "rpm",
         };
-        let hint = "It lies outside the engine's own range.";
-        report.add(at, entry.engine_rpm.to_string(), rule, hint);
+        report.add(at, entry.engine_rpm.to_string(), rule, Hint::OutsideEngine);
     } else {
         not_above(report, at, entry.engine_rpm, rated);
     }
     if let Some(tested) = pto.tested {
         let net = engine.net_at(pto.engine_speed).likely;
         if tested.high > net {
-            let most = format!("the engine's net power there, {:.1} kW", net.to_kilowatts());
+            let most = tenths(net.to_kilowatts());
             report.add(
                 format!("{path}.tested_kw"),
-                format!("{:.1}", tested.high.to_kilowatts()),
-                Rule::NotAbove(most),
-                "A shaft can't give more than its engine: is the engine's figure net power?",
+                tenths(tested.high.to_kilowatts()).to_string(),
+                above((Bound::NetPowerThere, most, "kW")),
+                Hint::IsItNet,
             );
         }
     }
@@ -356,19 +366,15 @@ fn steering(
         .map(|entry| spread(entry, Flow::litres_per_minute));
     let takes = |share: fn(Spread<Flow>) -> SteeringShare, report: &mut Report| match taken {
         None => {
-            let hint = "This policy takes a flow: say how much.";
-            report.add(at.clone(), "", Rule::Required, hint);
+            report.add(at.clone(), "", Rule::Required, Hint::PolicyTakesFlow);
             SteeringShare::SeparatePump
         }
         Some(taken) => {
             if taken.high >= sheet.low {
-                let most = format!(
-                    "the sheet's flow, {:.1} L/min",
-                    sheet.low.to_litres_per_minute()
-                );
-                let found = format!("{:.1}", taken.high.to_litres_per_minute());
-                let hint = "Nothing would be left for the implement.";
-                report.add(at.clone(), found, Rule::NotAbove(most), hint);
+                let most = tenths(sheet.low.to_litres_per_minute());
+                let found = tenths(taken.high.to_litres_per_minute()).to_string();
+                let rule = above((Bound::SheetFlow, most, "L/min"));
+                report.add(at.clone(), found, rule, Hint::NothingLeft);
             }
             share(taken)
         }
@@ -388,14 +394,14 @@ pub(super) fn implement(entry: &ImplementEntry, path: &str, report: &mut Report)
         highest_rpm,
         diameter_mm,
     } = entry.rotor;
-    let rated = ("the rotor's rated speed", rated_rpm);
+    let rated = (Bound::RotorRated, rated_rpm, "rpm");
     not_above(
         report,
         format!("{path}.rotor.lowest_rpm"),
         lowest_rpm,
         rated,
     );
-    let highest = ("the rotor's highest speed", highest_rpm);
+    let highest = (Bound::RotorHighest, highest_rpm, "rpm");
     not_above(
         report,
         format!("{path}.rotor.rated_rpm"),
@@ -412,8 +418,12 @@ pub(super) fn implement(entry: &ImplementEntry, path: &str, report: &mut Report)
         needs_steps(&motor.drive, motor.ratio, &format!("{path}.motor"), report);
     }
     if shafts.is_empty() && entry.motor.is_none() {
-        let hint = "Give it at least one entry in shafts, or a motor.";
-        report.add(format!("{path}.shafts"), "", Rule::NotEmpty, hint);
+        report.add(
+            format!("{path}.shafts"),
+            "",
+            Rule::NotEmpty,
+            Hint::ShaftOrMotor,
+        );
     }
     Implement {
         id: entry.id.clone(),
@@ -454,7 +464,7 @@ fn work(entry: &ImplementEntry, path: &str, report: &mut Report) -> Option<Work>
         (None, Some(usual)) => Some(usual.energy),
         (None, None) => None,
     };
-    let missing = "This kind of implement has no usual figure in this measure: give one.";
+    let missing = Hint::NoUsualFigure;
     for (key, found) in [
         ("idle_kw", idle.is_some()),
         ("kwh_per_unit", energy.is_some()),
@@ -464,10 +474,9 @@ fn work(entry: &ImplementEntry, path: &str, report: &mut Report) -> Option<Work>
         }
     }
     if let Some(idle) = idle.filter(|idle| idle.likely >= need) {
-        let most = format!("the need, {:.1} kW", need.to_kilowatts());
-        let found = format!("{:.1}", idle.likely.to_kilowatts());
-        let hint = "The need is for the work, idling included.";
-        report.add(format!("{path}.idle_kw"), found, Rule::NotAbove(most), hint);
+        let rule = above((Bound::Need, tenths(need.to_kilowatts()), "kW"));
+        let found = tenths(idle.likely.to_kilowatts()).to_string();
+        report.add(format!("{path}.idle_kw"), found, rule, Hint::IdlingIncluded);
     }
     Some(Work {
         measure: work.measure,
@@ -487,7 +496,7 @@ fn work(entry: &ImplementEntry, path: &str, report: &mut Report) -> Option<Work>
 
 fn travel(entry: &ImplementEntry, path: &str, report: &mut Report) -> Option<Travel> {
     let travel = entry.travel.as_ref()?;
-    let highest = ("the highest speed", travel.highest_km_h);
+    let highest = (Bound::HighestSpeed, travel.highest_km_h, "km/h");
     not_above(
         report,
         format!("{path}.usual_km_h"),
@@ -510,9 +519,7 @@ fn travel(entry: &ImplementEntry, path: &str, report: &mut Report) -> Option<Tra
 /// Notes a drive without steps between two speeds that differ.
 fn needs_steps(drive: &[GearKind], ratio: f64, path: &str, report: &mut Report) {
     if drive.is_empty() && (ratio - 1.0).abs() > 1e-3 {
-        let hint =
-            "The two speeds differ, so something must change them: name the gear, belt or chain.";
-        report.add(format!("{path}.drive"), "", Rule::NotEmpty, hint);
+        report.add(format!("{path}.drive"), "", Rule::NotEmpty, Hint::NeedsStep);
     }
 }
 
@@ -548,16 +555,28 @@ fn input_motor(entry: &MotorEntry) -> InputMotor {
 pub(super) fn kit(entry: &KitEntry, path: &str, report: &mut Report) -> Kit {
     let routes = entry.routes.clone();
     if routes.is_empty() {
-        let hint = "Name at least one route.";
-        report.add(format!("{path}.routes"), "", Rule::NotEmpty, hint);
+        report.add(
+            format!("{path}.routes"),
+            "",
+            Rule::NotEmpty,
+            Hint::NameRoute,
+        );
     }
     if routes.iter().any(|route| route.needs_oil()) && entry.hoses.is_none() {
-        let hint = "A route with oil needs hoses.";
-        report.add(format!("{path}.hoses"), "", Rule::Required, hint);
+        report.add(
+            format!("{path}.hoses"),
+            "",
+            Rule::Required,
+            Hint::OilNeedsHoses,
+        );
     }
     if routes.contains(&RouteId::PumpPack) && entry.pump.is_none() {
-        let hint = "A pump pack needs its pump.";
-        report.add(format!("{path}.pump"), "", Rule::Required, hint);
+        report.add(
+            format!("{path}.pump"),
+            "",
+            Rule::Required,
+            Hint::PackNeedsPump,
+        );
     }
     Kit {
         id: entry.id.clone(),
@@ -591,7 +610,7 @@ fn usually_included(entry: &KitEntry) -> bool {
 fn kit_shaft(entry: &KitEntry, path: &str, report: &mut Report) -> KitShaft {
     let shaft = entry.shaft.as_ref();
     if let Some((closed, open)) = shaft.and_then(|it| it.closed_m.zip(it.open_m)) {
-        let parted = ("the length where its tubes part", open);
+        let parted = (Bound::OpenLength, open, "m");
         not_above(report, format!("{path}.shaft.closed_m"), closed, parted);
     }
     shaft.map(Into::into).unwrap_or_default()

@@ -6,6 +6,7 @@ use super::list::List;
 use super::report::Report;
 use super::shape::check_group;
 use crate::fault::Rule;
+use crate::hint::Hint;
 use crate::implement::Implement;
 use crate::kit::Kit;
 use crate::machine::Machine;
@@ -57,8 +58,7 @@ pub(super) fn read<T: DeserializeOwned>(
     match T::deserialize(written) {
         Ok(read) => Some(read),
         Err(error) => {
-            let hint = "The rules let through what the reader doesn't take: please report it.";
-            report.add(path, error.to_string(), Rule::Readable, hint);
+            report.add(path, error.to_string(), Rule::Readable, Hint::PleaseReport);
             None
         }
     }

@@ -4,6 +4,7 @@
 use super::report::Report;
 use super::rules::FORMAT_VERSION;
 use crate::fault::{Fault, Rule};
+use crate::hint::Hint;
 use serde_json::{Map, Value};
 
 /// The key of a file's version.
@@ -49,8 +50,7 @@ pub(crate) fn refuse_newer(group: &Map<String, Value>, newest: u32) -> Result<()
         return Ok(());
     }
     let mut report = Report::default();
-    let hint = "A newer version of this page made the file: reload the page first.";
     let rule = Rule::Within { min, max, unit: "" };
-    report.add(VERSION, Report::shorten(version), rule, hint);
+    report.add(VERSION, Report::shorten(version), rule, Hint::Newer);
     Err(report.into_faults())
 }

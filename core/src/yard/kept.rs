@@ -10,7 +10,7 @@ use serde::Serialize;
 use serde_json::Value;
 
 /// The version of the envelope.
-const VERSION: u32 = 1;
+pub const VERSION: u32 = 1;
 /// The most bytes that are read: the largest yard, faulty entries and all.
 const LARGEST: usize = 4 * LARGEST_FILE;
 

@@ -17,7 +17,8 @@ pub mod rules_hookup;
 pub mod shape;
 pub mod table;
 
-use crate::fault::{Fault, Rule};
+use crate::fault::{Expected, FILE, Fault, Rule};
+use crate::hint::Hint;
 use crate::implement::Implement;
 use crate::kit::Kit;
 use crate::machine::Machine;
@@ -77,7 +78,7 @@ impl Yard {
         let mut written = Value::Object(group);
         drop_nulls(&mut written);
         let group = written.as_object();
-        match group.and_then(|group| check::read::<YardEntry>(group, "file", &mut report)) {
+        match group.and_then(|group| check::read::<YardEntry>(group, FILE, &mut report)) {
             Some(entry) => Self::from_entry(&entry, written),
             None => Err(report.into_faults()),
         }
@@ -112,7 +113,7 @@ impl Yard {
             ("implements", yard.implements.is_empty()),
         ] {
             if empty {
-                report.add(list, "", Rule::NotEmpty, "A comparison needs at least one.");
+                report.add(list, "", Rule::NotEmpty, Hint::AtLeastOne);
             }
         }
         if report.is_empty() {
@@ -127,8 +128,8 @@ impl Yard {
         if let Some(code) = &entry.currency
             && !is_currency(code)
         {
-            let hint = "Its code in ISO 4217, such as EUR or USD.";
-            report.add("currency", code, Rule::Type("three capital letters"), hint);
+            let rule = Rule::Type(Expected::Capitals);
+            report.add("currency", code, rule, Hint::Currency);
         }
         Self {
             name: entry.name.clone(),
@@ -168,9 +169,8 @@ impl Yard {
 pub(crate) fn read_group(text: &str, largest: usize) -> Result<Map<String, Value>, Vec<Fault>> {
     let mut report = Report::default();
     if text.len() > largest {
-        let found = format!("{} bytes", text.len());
-        let hint = "This is larger than any yard: is it the right file?";
-        report.add("file", found, Rule::AtMost(largest), hint);
+        let found = text.len().to_string();
+        report.add(FILE, found, Rule::AtMost(largest), Hint::TooLarge);
         return Err(report.into_faults());
     }
     // Editors on some systems begin a file with a byte order mark.
@@ -178,12 +178,12 @@ pub(crate) fn read_group(text: &str, largest: usize) -> Result<Map<String, Value
     match serde_json::from_str(text) {
         Ok(Value::Object(group)) => return Ok(group),
         Ok(other) => {
-            let hint = "A yard file begins with { and ends with }: is it the right file?";
-            report.wrong_type("file", &other, "a yard { … }", hint);
+            report.wrong_type(FILE, &other, Expected::Yard, Hint::NoYard);
         }
         Err(error) => {
-            let hint = "It isn't JSON: look for a missing comma, quote or bracket there.";
-            report.add("file", error.to_string(), Rule::Readable, hint);
+            let (line, column) = (error.line(), error.column());
+            let rule = Rule::Json { line, column };
+            report.add(FILE, error.to_string(), rule, Hint::NoJson);
         }
     }
     Err(report.into_faults())
@@ -224,7 +224,7 @@ fn unique<'a>(list: &str, ids: impl Iterator<Item = &'a String>, report: &mut Re
     for (place, id) in ids.enumerate() {
         if !seen.insert(id) {
             let path = format!("{list}[{place}].id");
-            report.add(path, id, Rule::Unique, "Give each entry its own.");
+            report.add(path, id, Rule::Unique, Hint::OwnId);
         }
     }
 }

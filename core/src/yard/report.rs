@@ -1,6 +1,7 @@
 //! Collects faults.
 
-use crate::fault::{Fault, Rule};
+use crate::fault::{Expected, Fault, Rule};
+use crate::hint::{FaultHint, Hint};
 use crate::settings::LAST_DIGITS;
 use serde_json::Value;
 
@@ -20,7 +21,7 @@ impl Report {
         path: impl Into<String>,
         found: impl Into<String>,
         rule: Rule,
-        hint: impl Into<String>,
+        hint: impl Into<FaultHint>,
     ) {
         self.faults.push(Fault {
             path: path.into(),
@@ -37,7 +38,7 @@ impl Report {
         value: Option<f64>,
         (min, max): (f64, f64),
         unit: &'static str,
-        hint: &str,
+        hint: Hint,
     ) {
         let rounding = max.abs().max(min.abs()) * LAST_DIGITS;
         if let Some(value) = value
@@ -49,7 +50,7 @@ impl Report {
     }
 
     /// Notes a value of the wrong type.
-    pub fn wrong_type(&mut self, path: &str, value: &Value, expected: &'static str, hint: &str) {
+    pub fn wrong_type(&mut self, path: &str, value: &Value, expected: Expected, hint: Hint) {
         self.add(path, Self::shorten(value), Rule::Type(expected), hint);
     }
 

@@ -4,6 +4,7 @@
 use super::format::VERSION;
 use super::rules_hookup::{AXLES, HITCH, INPUT_END, KIT_SHAFT, LOADER, MOUNT, PRICE, PTO_END};
 use super::shape::{Field, Shape};
+use crate::hint::Hint;
 use crate::hookup::Seat;
 use crate::implement::{Ground, ImplementKind, Place};
 use crate::machine::{Aspiration, MachineKind, Outlet, SteeringPolicy, Supply, Transmission};
@@ -24,7 +25,7 @@ pub const LARGEST_FILE: usize = 2_000_000;
 /// The most entries that a list may have.
 pub const MOST_ENTRIES: usize = 1_000;
 
-pub(crate) const fn required(key: &'static str, shape: Shape, hint: &'static str) -> Field {
+pub(crate) const fn required(key: &'static str, shape: Shape, hint: Hint) -> Field {
     Field {
         key,
         required: true,
@@ -33,7 +34,7 @@ pub(crate) const fn required(key: &'static str, shape: Shape, hint: &'static str
     }
 }
 
-pub(crate) const fn optional(key: &'static str, shape: Shape, hint: &'static str) -> Field {
+pub(crate) const fn optional(key: &'static str, shape: Shape, hint: Hint) -> Field {
     Field {
         key,
         required: false,
@@ -50,43 +51,23 @@ const fn about(min: f64, max: f64, unit: &'static str) -> Shape {
     Uncertain { min, max, unit }
 }
 
-const NAME: Field = required("name", Text { most: 80 }, "The name that customers see.");
-const ID: Field = required(
-    "id",
-    Id,
-    "A short word of small letters, digits and hyphens, unique in its list.",
-);
-const VOLUMETRIC: Field = optional(
-    "volumetric",
-    about(0.5, 1.0, ""),
-    "Flow against flow, as a part of one: 0.95 for 95 %.",
-);
+const NAME: Field = required("name", Text { most: 80 }, Hint::Name);
+const ID: Field = required("id", Id, Hint::Id);
+const VOLUMETRIC: Field = optional("volumetric", about(0.5, 1.0, ""), Hint::Volumetric);
 const HYDRO_MECHANICAL: Field = optional(
     "hydro_mechanical",
     about(0.5, 1.0, ""),
-    "Torque against torque, as a part of one: 0.94 for 94 %.",
+    Hint::HydroMechanical,
 );
 const FLOW: Shape = about(FLOW_LIMITS.0, FLOW_LIMITS.1, "L/min");
 const RELIEF: Field = required(
     "relief_bar",
     about(RELIEF_LIMITS.0, RELIEF_LIMITS.1, "bar"),
-    "Pressure at which the relief valve opens; 1 bar is 14.5 psi.",
+    Hint::Relief,
 );
-const VALVE: Field = optional(
-    "valve_bar",
-    about(0.0, 60.0, "bar"),
-    "What the open valve takes at the pump's rated flow, or the margin of load sensing.",
-);
-const COUPLER: Field = optional(
-    "coupler_mm",
-    within(5.0, 51.0, "mm"),
-    "The couplers' size: 12.5 for most tractors.",
-);
-const CASE_DRAIN: Field = optional(
-    "case_drain",
-    Flag,
-    "Whether a third, pressureless line back to the tank is there.",
-);
+const VALVE: Field = optional("valve_bar", about(0.0, 60.0, "bar"), Hint::Valve);
+const COUPLER: Field = optional("coupler_mm", within(5.0, 51.0, "mm"), Hint::CouplerSize);
+const CASE_DRAIN: Field = optional("case_drain", Flag, Hint::CaseDrain);
 const SHAFT_POWER: Shape = about(SHAFT_POWER_LIMITS.0, SHAFT_POWER_LIMITS.1, "kW");
 const ENGINE_POWER: Shape = about(ENGINE_POWER_LIMITS.0, ENGINE_POWER_LIMITS.1, "kW");
 const ENGINE_SPEED: Shape = within(300.0, 5000.0, "rpm");
@@ -96,145 +77,65 @@ const DRIVE_STEPS: Field = optional(
         of: GearKind::WORDS,
         most: 8,
     },
-    "The steps to the rotor in order, such as [\"bevel\"].",
+    Hint::ShaftDrive,
 );
 
 const CURVE: &[Field] = &[
-    required("rpm", ENGINE_SPEED, "Each faster than the one before."),
-    required("kw", within(0.1, 600.0, "kW"), "Power at that speed."),
+    required("rpm", ENGINE_SPEED, Hint::CurveSpeed),
+    required("kw", within(0.1, 600.0, "kW"), Hint::CurvePower),
 ];
 
 const OIL: &[Field] = &[
-    optional(
-        "grade",
-        OneOf(Grade::WORDS),
-        "Leave it out where the viscosities are given.",
-    ),
-    optional(
-        "cst_40",
-        within(5.0, 500.0, "cSt"),
-        "Viscosity at 40 °C, from the oil's sheet.",
-    ),
-    optional(
-        "cst_100",
-        within(2.0, 50.0, "cSt"),
-        "Viscosity at 100 °C, from the oil's sheet.",
-    ),
-    optional(
-        "kg_m3",
-        within(700.0, 1200.0, "kg/m³"),
-        "Density at 15 °C; left out, it's 870.",
-    ),
+    optional("grade", OneOf(Grade::WORDS), Hint::Grade),
+    optional("cst_40", within(5.0, 500.0, "cSt"), Hint::ViscosityAt40),
+    optional("cst_100", within(2.0, 50.0, "cSt"), Hint::ViscosityAt100),
+    optional("kg_m3", within(700.0, 1200.0, "kg/m³"), Hint::OilDensity),
 ];
 
 const RESERVOIR: &[Field] = &[
-    optional("oil_l", within(2.0, 1000.0, "L"), "The oil in the tank."),
-    optional(
-        "cooler_w_k",
-        within(0.0, 5000.0, "W/K"),
-        "What a cooler sheds for each kelvin that the oil is warmer than the air.",
-    ),
+    optional("oil_l", within(2.0, 1000.0, "L"), Hint::OilVolume),
+    optional("cooler_w_k", within(0.0, 5000.0, "W/K"), Hint::Cooler),
 ];
-const RESERVOIR_FIELD: Field = optional(
-    "reservoir",
-    Group(RESERVOIR),
-    "Leave it out where nothing is known of it.",
-);
-const OIL_FIELD: Field = optional("oil", Group(OIL), "Left out, it's ISO VG 46.");
+const RESERVOIR_FIELD: Field = optional("reservoir", Group(RESERVOIR), Hint::WhereUnknown);
+const OIL_FIELD: Field = optional("oil", Group(OIL), Hint::Oil);
 const MASS: Shape = within(20.0, 30_000.0, "kg");
 
 const ENGINE: &[Field] = &[
-    optional(
-        "net_kw",
-        ENGINE_POWER,
-        "Net power at rated speed; 1 mechanical hp is 0.7457 kW. Gross power is higher.",
-    ),
-    optional(
-        "gross_kw",
-        ENGINE_POWER,
-        "Gross power at rated speed, only where no net power is known.",
-    ),
-    required(
-        "rated_rpm",
-        ENGINE_SPEED,
-        "The speed that the power holds for.",
-    ),
-    required(
-        "lowest_rpm",
-        ENGINE_SPEED,
-        "The lowest speed at which it may work under load.",
-    ),
+    optional("net_kw", ENGINE_POWER, Hint::NetPower),
+    optional("gross_kw", ENGINE_POWER, Hint::GrossPower),
+    required("rated_rpm", ENGINE_SPEED, Hint::EngineRated),
+    required("lowest_rpm", ENGINE_SPEED, Hint::EngineLowest),
     optional(
         "curve",
         Many {
             of: CURVE,
             most: 40,
         },
-        "Power over speed, from the lowest speed to the rated one; its shape is used.",
+        Hint::Curve,
     ),
-    optional(
-        "aspiration",
-        OneOf(Aspiration::WORDS),
-        "How the engine gets its air; left out, it draws it in: natural.",
-    ),
+    optional("aspiration", OneOf(Aspiration::WORDS), Hint::Aspiration),
 ];
 
 const PTO: &[Field] = &[
-    required(
-        "rpm",
-        within(300.0, 3000.0, "rpm"),
-        "The shaft's rated speed: 540, 1000 or 2000 for most.",
-    ),
-    required(
-        "engine_rpm",
-        ENGINE_SPEED,
-        "The engine speed at which the shaft has its rated speed.",
-    ),
-    optional(
-        "tested_kw",
-        SHAFT_POWER,
-        "Power measured at the shaft, from a test report.",
-    ),
-    optional(
-        "rating_kw",
-        SHAFT_POWER,
-        "The most that the shaft is made for at its rated speed.",
-    ),
-    optional("end", Group(PTO_END), "What the joint shaft slides on to."),
+    required("rpm", within(300.0, 3000.0, "rpm"), Hint::PtoSpeed),
+    required("engine_rpm", ENGINE_SPEED, Hint::PtoEngineSpeed),
+    optional("tested_kw", SHAFT_POWER, Hint::PtoTested),
+    optional("rating_kw", SHAFT_POWER, Hint::PtoRating),
+    optional("end", Group(PTO_END), Hint::PtoEnd),
 ];
 
 const STEERING: &[Field] = &[
-    required(
-        "policy",
-        OneOf(SteeringPolicy::WORDS),
-        "Ask the workshop which it is: it decides the flow at the outlets.",
-    ),
-    optional(
-        "flow_l_min",
-        FLOW,
-        "Needed for fixed_priority and summed: the steering's flow.",
-    ),
+    required("policy", OneOf(SteeringPolicy::WORDS), Hint::SteeringPolicy),
+    optional("flow_l_min", FLOW, Hint::SteeringFlow),
 ];
 
 const CIRCUIT: &[Field] = &[
-    required("outlet", OneOf(Outlet::WORDS), "Where the hoses plug in."),
-    required(
-        "flow_l_min",
-        FLOW,
-        "The sheet's flow; 1 US gpm is 3.785 L/min.",
-    ),
-    required(
-        "engine_rpm",
-        ENGINE_SPEED,
-        "The engine speed that the flow holds for.",
-    ),
+    required("outlet", OneOf(Outlet::WORDS), Hint::Outlet),
+    required("flow_l_min", FLOW, Hint::SheetFlow),
+    required("engine_rpm", ENGINE_SPEED, Hint::FlowSpeed),
     RELIEF,
-    required("steering", Group(STEERING), "Who takes what for steering."),
-    optional(
-        "supply",
-        OneOf(Supply::WORDS),
-        "How the pump answers; left out, it's a fixed pump: open_centre.",
-    ),
+    required("steering", Group(STEERING), Hint::Steering),
+    optional("supply", OneOf(Supply::WORDS), Hint::Supply),
     VALVE,
     RESERVOIR_FIELD,
     VOLUMETRIC,
@@ -246,152 +147,92 @@ const CIRCUIT: &[Field] = &[
 pub(super) const MACHINE: &[Field] = &[
     ID,
     NAME,
-    required("kind", OneOf(MachineKind::WORDS), "What it is."),
-    required("engine", Group(ENGINE), "Its engine."),
-    optional("rear_pto", Group(PTO), "Leave it out where there is none."),
-    optional(
-        "economy_pto",
-        Group(PTO),
-        "The rear PTO in its economy gear: the same speed at a lower engine speed.",
-    ),
-    optional("mid_pto", Group(PTO), "Leave it out where there is none."),
+    required("kind", OneOf(MachineKind::WORDS), Hint::Kind),
+    required("engine", Group(ENGINE), Hint::Engine),
+    optional("rear_pto", Group(PTO), Hint::WhereNone),
+    optional("economy_pto", Group(PTO), Hint::EconomyPto),
+    optional("mid_pto", Group(PTO), Hint::WhereNone),
     optional(
         "circuits",
         Many {
             of: CIRCUIT,
             most: 3,
         },
-        "One entry for each outlet that an implement can use.",
+        Hint::Circuits,
     ),
     OIL_FIELD,
-    optional(
-        "mass_kg",
-        MASS,
-        "Ready to work, without an implement; without it driving isn't counted.",
-    ),
+    optional("mass_kg", MASS, Hint::MachineMass),
     optional(
         "transmission",
         OneOf(Transmission::WORDS),
-        "What drives the wheels; left out, it's gears for a tractor and hydrostatic for a skid steer.",
+        Hint::Transmission,
     ),
-    optional("hitch", Group(HITCH), "What is known of the rear hitch."),
-    optional(
-        "loader",
-        Group(LOADER),
-        "What is known of the loader or the arms.",
-    ),
-    optional("axles", Group(AXLES), "For weight and ballast."),
-    optional("price", PRICE, "In the yard's currency."),
+    optional("hitch", Group(HITCH), Hint::Hitch),
+    optional("loader", Group(LOADER), Hint::Loader),
+    optional("axles", Group(AXLES), Hint::Axles),
+    optional("price", PRICE, Hint::YardPrice),
 ];
 
 const ROTOR_SPEED: Shape = within(10.0, 6000.0, "rpm");
 const ROTOR: &[Field] = &[
-    required(
-        "rated_rpm",
-        ROTOR_SPEED,
-        "The speed that the rotor is built for.",
-    ),
-    required(
-        "lowest_rpm",
-        ROTOR_SPEED,
-        "Below this it no longer works properly.",
-    ),
-    required("highest_rpm", ROTOR_SPEED, "It must never turn faster."),
+    required("rated_rpm", ROTOR_SPEED, Hint::RotorRated),
+    required("lowest_rpm", ROTOR_SPEED, Hint::RotorLowest),
+    required("highest_rpm", ROTOR_SPEED, Hint::RotorHighest),
     optional(
         "diameter_mm",
         within(20.0, 3000.0, "mm"),
-        "Over the tips, for their speed.",
+        Hint::RotorDiameter,
     ),
 ];
 
 const SHAFT: &[Field] = &[
-    required(
-        "place",
-        OneOf(Place::WORDS),
-        "The end of the machine that it suits.",
-    ),
-    required(
-        "rpm",
-        within(100.0, 3000.0, "rpm"),
-        "The input's speed when the rotor has its rated speed.",
-    ),
+    required("place", OneOf(Place::WORDS), Hint::ShaftPlace),
+    required("rpm", within(100.0, 3000.0, "rpm"), Hint::ShaftSpeed),
     DRIVE_STEPS,
-    optional(
-        "rating_kw",
-        SHAFT_POWER,
-        "The most that the implement's input may take.",
-    ),
-    optional(
-        "end",
-        Group(INPUT_END),
-        "What the joint shaft slides on to.",
-    ),
-    optional("price", PRICE, "Price of the implement with this shaft."),
+    optional("rating_kw", SHAFT_POWER, Hint::ShaftRating),
+    optional("end", Group(INPUT_END), Hint::PtoEnd),
+    optional("price", PRICE, Hint::ShaftPrice),
 ];
 
 const MOTOR: &[Field] = &[
     required(
         "displacement_cm3",
         within(4.0, 2000.0, "cm³"),
-        "Per revolution; 1 in³ is 16.387 cm³.",
+        Hint::Displacement,
     ),
-    required(
-        "ratio",
-        within(0.01, 20.0, ""),
-        "Rotor speed over motor speed: 1 where the motor drives the rotor straight.",
-    ),
+    required("ratio", within(0.01, 20.0, ""), Hint::MotorRatio),
     DRIVE_STEPS,
     required(
         "highest_l_min",
         within(FLOW_LIMITS.0, FLOW_LIMITS.1, "L/min"),
-        "From the motor's sheet.",
+        Hint::MotorFlow,
     ),
     required(
         "highest_bar",
         within(RELIEF_LIMITS.0, RELIEF_LIMITS.1, "bar"),
-        "Highest continuous pressure difference, from the motor's sheet.",
+        Hint::MotorPressure,
     ),
-    optional(
-        "starting",
-        about(0.3, 1.0, ""),
-        "Torque at which it starts, as a part of the torque without loss: 0.8 for 80 %.",
-    ),
+    optional("starting", about(0.3, 1.0, ""), Hint::MotorStarting),
     VOLUMETRIC,
     HYDRO_MECHANICAL,
-    optional(
-        "case_drain",
-        Flag,
-        "Whether it needs a third, pressureless line back to the tank.",
-    ),
-    optional("price", PRICE, "Price of the implement with this motor."),
+    optional("case_drain", Flag, Hint::MotorCaseDrain),
+    optional("price", PRICE, Hint::MotorPrice),
 ];
 
 const WORK: &[Field] = &[
-    required(
-        "measure",
-        OneOf(Measure::WORDS),
-        "Mass for what is thrown or chipped, area for what is mown or swept, volume for soil.",
-    ),
-    optional(
-        "idle_kw",
-        about(0.01, 300.0, "kW"),
-        "Power at the rotor when it turns at rated speed and does nothing.",
-    ),
-    optional(
-        "kwh_per_unit",
-        about(0.001, 100.0, "kWh"),
-        "Energy at the rotor for each tonne, 1000 m², m³ or km.",
-    ),
-    optional("width_m", within(0.05, 12.0, "m"), "Working width."),
+    required("measure", OneOf(Measure::WORDS), Hint::Measure),
+    optional("idle_kw", about(0.01, 300.0, "kW"), Hint::Idle),
+    optional("kwh_per_unit", about(0.001, 100.0, "kWh"), Hint::Energy),
+    optional("width_m", within(0.05, 12.0, "m"), Hint::Width),
     optional(
         "depth_m",
         within(DEPTH_LIMITS.0, DEPTH_LIMITS.1, "m"),
-        "Usual depth of snow, growth or tilth.",
+        Hint::Depth,
     ),
     optional(
         "density_kg_m3",
         within(DENSITY_LIMITS.0, DENSITY_LIMITS.1, "kg/m³"),
-        "Usual density: settled snow about 200.",
+        Hint::MaterialDensity,
     ),
 ];
 
@@ -399,112 +240,68 @@ const TRAVEL: &[Field] = &[
     required(
         "usual_km_h",
         within(0.1, GROUND_SPEED_LIMITS.1, "km/h"),
-        "The usual speed at work.",
+        Hint::UsualSpeed,
     ),
     required(
         "highest_km_h",
         within(0.1, GROUND_SPEED_LIMITS.1, "km/h"),
-        "The highest speed at which the work is still done well.",
+        Hint::HighestSpeed,
     ),
-    optional("ground", OneOf(Ground::WORDS), "What is driven on."),
-    optional(
-        "pushing_n",
-        about(0.0, 50_000.0, "N"),
-        "What the work pushes back with.",
-    ),
+    optional("ground", OneOf(Ground::WORDS), Hint::Ground),
+    optional("pushing_n", about(0.0, 50_000.0, "N"), Hint::Pushing),
 ];
 
 pub(super) const IMPLEMENT: &[Field] = &[
     ID,
     NAME,
-    required("kind", OneOf(ImplementKind::WORDS), "What it does."),
-    required("rotor", Group(ROTOR), "What turns."),
-    required(
-        "need_kw",
-        about(0.2, 500.0, "kW"),
-        "Power at the rotor for the job, not the machine size that a sheet asks for.",
-    ),
-    optional(
-        "shafts",
-        Many { of: SHAFT, most: 4 },
-        "One entry for each shaft drive that it can be had with.",
-    ),
-    optional(
-        "motor",
-        Group(MOTOR),
-        "Leave it out where it can't be had with a motor.",
-    ),
-    optional(
-        "work",
-        Group(WORK),
-        "What its work takes; without it there is no time for a job.",
-    ),
-    optional(
-        "travel",
-        Group(TRAVEL),
-        "Leave it out for what works standing.",
-    ),
-    optional("mass_kg", MASS, "What the machine carries with it."),
-    optional("mount", Group(MOUNT), "How it hangs from its machine."),
+    required("kind", OneOf(ImplementKind::WORDS), Hint::ImplementKind),
+    required("rotor", Group(ROTOR), Hint::Rotor),
+    required("need_kw", about(0.2, 500.0, "kW"), Hint::Need),
+    optional("shafts", Many { of: SHAFT, most: 4 }, Hint::Shafts),
+    optional("motor", Group(MOTOR), Hint::Motor),
+    optional("work", Group(WORK), Hint::Work),
+    optional("travel", Group(TRAVEL), Hint::Travel),
+    optional("mass_kg", MASS, Hint::ImplementMass),
+    optional("mount", Group(MOUNT), Hint::Mount),
 ];
 
 const GEAR: &[Field] = &[
-    required("kind", OneOf(GearKind::WORDS), "What it is."),
-    required(
-        "ratio",
-        within(0.05, 20.0, ""),
-        "Speed out over speed in: above 1 makes it faster.",
-    ),
-    optional(
-        "efficiency",
-        about(0.3, 1.0, ""),
-        "As a part of one: 0.96 for 96 %.",
-    ),
-    optional(
-        "rating_nm",
-        about(5.0, 20_000.0, "N·m"),
-        "The most torque on its output shaft.",
-    ),
+    required("kind", OneOf(GearKind::WORDS), Hint::Kind),
+    required("ratio", within(0.05, 20.0, ""), Hint::GearRatio),
+    optional("efficiency", about(0.3, 1.0, ""), Hint::GearEfficiency),
+    optional("rating_nm", about(5.0, 20_000.0, "N·m"), Hint::GearRating),
     optional(
         "slip_clutch_nm",
         within(5.0, 20_000.0, "N·m"),
-        "Torque at which a slip clutch in it slips.",
+        Hint::SlipClutch,
     ),
-    optional(
-        "angle_deg",
-        within(0.0, 80.0, "°"),
-        "Angle of each joint of a joint shaft at work.",
-    ),
+    optional("angle_deg", within(0.0, 80.0, "°"), Hint::JointAngle),
 ];
 
 const PUMP: &[Field] = &[
     required(
         "displacement_cm3",
         within(2.0, 500.0, "cm³"),
-        "Per revolution; 1 in³ is 16.387 cm³.",
+        Hint::Displacement,
     ),
     required(
         "highest_rpm",
         within(300.0, 6000.0, "rpm"),
-        "From the pump's sheet.",
+        Hint::PumpHighest,
     ),
     RELIEF,
     VALVE,
     optional(
         "suction_bore_mm",
         within(6.0, 120.0, "mm"),
-        "Inner diameter of the suction line.",
+        Hint::SuctionBore,
     ),
     optional(
         "suction_length_m",
         within(0.05, 5.0, "m"),
-        "Length of the suction line.",
+        Hint::SuctionLength,
     ),
-    optional(
-        "suction_lift_m",
-        within(-2.0, 2.0, "m"),
-        "How far the pump stands above the oil, negative below it.",
-    ),
+    optional("suction_lift_m", within(-2.0, 2.0, "m"), Hint::SuctionLift),
     RESERVOIR_FIELD,
     OIL_FIELD,
     VOLUMETRIC,
@@ -512,37 +309,17 @@ const PUMP: &[Field] = &[
 ];
 
 const HOSES: &[Field] = &[
-    required(
-        "bore_mm",
-        within(4.0, 80.0, "mm"),
-        "Inner diameter of the hose.",
-    ),
-    required("length_m", within(0.2, 60.0, "m"), "One way."),
-    optional(
-        "back_bore_mm",
-        within(4.0, 80.0, "mm"),
-        "Inner diameter of the hose back, where it's another.",
-    ),
-    required(
-        "couplers",
-        Whole { min: 0, max: 20 },
-        "All that the oil passes, there and back.",
-    ),
-    optional(
-        "coupler_bar",
-        about(0.0, 20.0, "bar"),
-        "What one coupler takes at its rated flow.",
-    ),
+    required("bore_mm", within(4.0, 80.0, "mm"), Hint::HoseBore),
+    required("length_m", within(0.2, 60.0, "m"), Hint::HoseLength),
+    optional("back_bore_mm", within(4.0, 80.0, "mm"), Hint::HoseBackBore),
+    required("couplers", Whole { min: 0, max: 20 }, Hint::Couplers),
+    optional("coupler_bar", about(0.0, 20.0, "bar"), Hint::CouplerDrop),
     optional(
         "coupler_l_min",
         within(FLOW_LIMITS.0, FLOW_LIMITS.1, "L/min"),
-        "That rated flow.",
+        Hint::CouplerFlow,
     ),
-    optional(
-        "fittings_k",
-        within(0.0, 100.0, ""),
-        "Loss coefficients K of elbows and adapters added up, one way: a sharp elbow is about 1.",
-    ),
+    optional("fittings_k", within(0.0, 100.0, ""), Hint::Fittings),
     COUPLER,
     CASE_DRAIN,
 ];
@@ -556,42 +333,18 @@ pub(super) const KIT: &[Field] = &[
             of: RouteId::WORDS,
             most: 6,
         },
-        "The routes that it serves.",
+        Hint::Routes,
     ),
-    optional(
-        "pto_rpm",
-        within(300.0, 3000.0, "rpm"),
-        "The PTO speed that it's built for; leave it out for hoses and for any speed.",
-    ),
-    optional(
-        "drive",
-        Many { of: GEAR, most: 8 },
-        "The mechanical steps from the PTO on, in order.",
-    ),
-    optional("pump", Group(PUMP), "Only for a pump pack."),
-    optional("hoses", Group(HOSES), "For every route with oil."),
-    optional(
-        "shaft",
-        Group(KIT_SHAFT),
-        "Its shaft from the PTO to the implement.",
-    ),
-    optional(
-        "seat",
-        OneOf(Seat::WORDS),
-        "Where it puts the implement; left out, it's the usual place of its route.",
-    ),
-    optional(
-        "included",
-        Flag,
-        "Whether it comes with the machine or the implement, so that nothing must be bought.",
-    ),
-    optional(
-        "hookup_min",
-        within(0.0, 600.0, "min"),
-        "Minutes to hook it up.",
-    ),
-    optional("price", PRICE, "In the yard's currency."),
-    optional("fitting_price", PRICE, "What fitting it costs."),
+    optional("pto_rpm", within(300.0, 3000.0, "rpm"), Hint::KitPtoSpeed),
+    optional("drive", Many { of: GEAR, most: 8 }, Hint::KitDrive),
+    optional("pump", Group(PUMP), Hint::Pump),
+    optional("hoses", Group(HOSES), Hint::Hoses),
+    optional("shaft", Group(KIT_SHAFT), Hint::KitShaft),
+    optional("seat", OneOf(Seat::WORDS), Hint::Seat),
+    optional("included", Flag, Hint::Included),
+    optional("hookup_min", within(0.0, 600.0, "min"), Hint::Hookup),
+    optional("price", PRICE, Hint::YardPrice),
+    optional("fitting_price", PRICE, Hint::FittingPrice),
 ];
 
 /// A whole yard file.
@@ -602,30 +355,22 @@ pub const YARD: &[Field] = &[
             min: 1,
             max: FORMAT_VERSION,
         },
-        "Write 2 in a new file; 1 and 2 can be read.",
+        Hint::Version,
     ),
     NAME,
-    optional("place", Text { most: 80 }, "Where the yard is."),
-    optional("invented", Flag, "True where the machines are made up."),
-    optional("dealer", Text { most: 80 }, "Who hands out its pages."),
-    optional(
-        "note",
-        Text { most: 240 },
-        "A line of the dealer's own on those pages.",
-    ),
-    optional(
-        "currency",
-        Text { most: 3 },
-        "Its code in ISO 4217, such as EUR or USD.",
-    ),
-    optional("hour_price", PRICE, "Price of an hour of work."),
+    optional("place", Text { most: 80 }, Hint::Place),
+    optional("invented", Flag, Hint::Invented),
+    optional("dealer", Text { most: 80 }, Hint::Dealer),
+    optional("note", Text { most: 240 }, Hint::Note),
+    optional("currency", Text { most: 3 }, Hint::Currency),
+    optional("hour_price", PRICE, Hint::HourPrice),
     required(
         "machines",
         Many {
             of: MACHINE,
             most: MOST_ENTRIES,
         },
-        "At least one machine.",
+        Hint::Machines,
     ),
     required(
         "implements",
@@ -633,7 +378,7 @@ pub const YARD: &[Field] = &[
             of: IMPLEMENT,
             most: MOST_ENTRIES,
         },
-        "At least one implement.",
+        Hint::Implements,
     ),
     required(
         "kits",
@@ -641,6 +386,6 @@ pub const YARD: &[Field] = &[
             of: KIT,
             most: MOST_ENTRIES,
         },
-        "May be empty: [].",
+        Hint::Kits,
     ),
 ];

@@ -1,7 +1,8 @@
 //! Walks a JSON value along a table of fields and notes every fault: one walk, all faults.
 
 use super::report::Report;
-use crate::fault::Rule;
+use crate::fault::{Expected, Rule};
+use crate::hint::{FaultHint, Hint};
 use crate::source::Source;
 use serde_json::{Map, Value};
 
@@ -15,7 +16,7 @@ pub struct Field {
     /// What it may hold.
     pub shape: Shape,
     /// What a user should know to fill it in.
-    pub hint: &'static str,
+    pub hint: Hint,
 }
 
 /// What a field may hold.
@@ -84,7 +85,7 @@ pub fn check(value: &Value, field: &Field, path: &str, report: &mut Report) {
     match field.shape {
         Shape::Flag => {
             if !value.is_boolean() {
-                report.wrong_type(path, value, "true or false", hint);
+                report.wrong_type(path, value, Expected::Flag, hint);
             }
         }
         Shape::Text { most } => check_text(value, most, path, hint, report),
@@ -95,7 +96,7 @@ pub fn check(value: &Value, field: &Field, path: &str, report: &mut Report) {
         Shape::Whole { min, max } => {
             let limits = (f64::from(min), f64::from(max), "");
             if value.as_f64().is_some_and(|number| number.fract() != 0.0) {
-                report.wrong_type(path, value, "a whole number", hint);
+                report.wrong_type(path, value, Expected::Whole, hint);
             } else {
                 check_number(value, limits, path, hint, report);
             }
@@ -111,14 +112,14 @@ pub fn check(value: &Value, field: &Field, path: &str, report: &mut Report) {
         }
         Shape::Group(fields) => match value {
             Value::Object(group) => check_group(group, fields, path, report),
-            other => report.wrong_type(path, other, "a group { … }", hint),
+            other => report.wrong_type(path, other, Expected::Group, hint),
         },
         Shape::Many { of, most } => {
             for (place, item) in list(value, most, path, hint, report).iter().enumerate() {
                 let path = format!("{path}[{place}]");
                 match item {
                     Value::Object(group) => check_group(group, of, &path, report),
-                    other => report.wrong_type(&path, other, "a group { … }", hint),
+                    other => report.wrong_type(&path, other, Expected::Group, hint),
                 }
             }
         }
@@ -147,23 +148,28 @@ pub fn check_group(
         }
     }
     for key in group.keys() {
-        // "$schema" and "comment" are for people and editors.
-        let known = fields.iter().any(|field| field.key == key);
-        if !known && key != "$schema" && key != "comment" {
-            let key = Report::cut(key);
+        if !knows(fields, key) {
+            let key = match key.trim() {
+                // As it stands in the file, for nothing would be no place.
+                "" => "\"\"".to_owned(),
+                _ => Report::cut(key),
+            };
             report.add(join(&key), "", Rule::UnknownField, nearest(&key, fields));
         }
     }
 }
 
+/// Whether a group of these fields may have a key.
+pub(super) fn knows(fields: &[Field], key: &str) -> bool {
+    // "$schema" and "comment" are for people and editors.
+    fields.iter().any(|field| field.key == key) || key == "$schema" || key == "comment"
+}
+
 /// A hint that names the field that was probably meant.
-fn nearest(key: &str, fields: &[Field]) -> String {
+fn nearest(key: &str, fields: &[Field]) -> FaultHint {
     match closest(key, fields.iter().map(|field| field.key)) {
-        Some(meant) => format!("Did you mean {meant}?"),
-        None => {
-            let keys: Vec<_> = fields.iter().map(|field| field.key).collect();
-            format!("The fields here are: {}.", keys.join(", "))
-        }
+        Some(meant) => FaultHint::Meant(meant.to_owned()),
+        None => FaultHint::Fields(fields.iter().map(|field| field.key).collect()),
     }
 }
 
@@ -180,26 +186,25 @@ fn list<'v>(
     value: &'v Value,
     most: usize,
     path: &str,
-    hint: &str,
+    hint: Hint,
     report: &mut Report,
 ) -> &'v [Value] {
     match value {
         Value::Array(items) if items.len() <= most => items.as_slice(),
         Value::Array(items) => {
-            let found = format!("{} entries", items.len());
-            report.add(path, found, Rule::AtMost(most), hint);
+            report.add(path, items.len().to_string(), Rule::AtMost(most), hint);
             &[]
         }
         other => {
-            report.wrong_type(path, other, "a list [ … ]", hint);
+            report.wrong_type(path, other, Expected::List, hint);
             &[]
         }
     }
 }
 
-fn check_text(value: &Value, most: usize, path: &str, hint: &str, report: &mut Report) {
+fn check_text(value: &Value, most: usize, path: &str, hint: Hint, report: &mut Report) {
     match value.as_str() {
-        None => report.wrong_type(path, value, "a text", hint),
+        None => report.wrong_type(path, value, Expected::Text, hint),
         Some(text) if text.trim().is_empty() => report.add(path, "", Rule::NotEmpty, hint),
         Some(text) if text.chars().count() > most => {
             report.add(path, Report::shorten(value), Rule::AtMost(most), hint);
@@ -216,14 +221,14 @@ pub fn fits_id(id: &str) -> bool {
             .all(|byte| byte.is_ascii_lowercase() || byte.is_ascii_digit() || byte == b'-')
 }
 
-fn check_id(value: &Value, path: &str, hint: &str, report: &mut Report) {
+fn check_id(value: &Value, path: &str, hint: Hint, report: &mut Report) {
     let fits = value.as_str().is_some_and(fits_id);
     if !fits {
-        report.wrong_type(path, value, "an identifier of at most 40 characters", hint);
+        report.wrong_type(path, value, Expected::Id, hint);
     }
 }
 
-fn check_word(value: &Value, words: &[&'static str], path: &str, hint: &str, report: &mut Report) {
+fn check_word(value: &Value, words: &[&'static str], path: &str, hint: Hint, report: &mut Report) {
     if !value.as_str().is_some_and(|word| words.contains(&word)) {
         let rule = Rule::OneOf(words.to_vec());
         report.add(path, Report::shorten(value), rule, hint);
@@ -234,16 +239,16 @@ fn check_number(
     value: &Value,
     (min, max, unit): (f64, f64, &'static str),
     path: &str,
-    hint: &str,
+    hint: Hint,
     report: &mut Report,
 ) {
     match value.as_f64() {
         None => {
             let decimal_comma = value.as_str().is_some_and(|text| text.contains(','));
             let expected = if decimal_comma {
-                "a number with a decimal point, without quotes"
+                Expected::NumberWithPoint
             } else {
-                "a number"
+                Expected::Number
             };
             report.wrong_type(path, value, expected, hint);
         }
@@ -259,7 +264,7 @@ fn check_uncertain(
     value: &Value,
     limits: (f64, f64, &'static str),
     path: &str,
-    hint: &str,
+    hint: Hint,
     report: &mut Report,
 ) {
     let Value::Object(group) = value else {
@@ -278,7 +283,7 @@ fn check_uncertain(
         && !(low <= likely && likely <= high)
     {
         let found = format!("{low}, {likely}, {high}");
-        let rule = Rule::Type("in rising order: low, likely, high");
+        let rule = Rule::Type(Expected::RisingThree);
         report.add(path, found, rule, hint);
     }
     if let Some(source) = group.get("source")
@@ -289,13 +294,17 @@ fn check_uncertain(
     {
         let keys = Source::WORDS.to_vec();
         let path = format!("{path}.source");
-        let hint = "Leave it out for a figure of your own.";
-        report.add(path, Report::shorten(source), Rule::OneOf(keys), hint);
+        report.add(
+            path,
+            Report::shorten(source),
+            Rule::OneOf(keys),
+            Hint::OwnFigure,
+        );
     }
     for key in group.keys() {
         if !KEYS.contains(&key.as_str()) && key != "source" {
             let path = format!("{path}.{}", Report::cut(key));
-            let hint = "The fields here are: low, likely, high, source.";
+            let hint = FaultHint::Fields(KEYS.into_iter().chain(["source"]).collect());
             report.add(path, "", Rule::UnknownField, hint);
         }
     }

@@ -28,7 +28,7 @@ fn narrow(schema: &mut Value, group: &str, fields: &[Field]) {
     for field in fields {
         let property = at(schema, &format!("{group}/properties/{}", field.key));
         let inner = inner(property);
-        property["description"] = json!(field.hint);
+        property["description"] = json!(field.hint.english());
         match field.shape {
             Shape::Text { most } => {
                 property["minLength"] = json!(1);

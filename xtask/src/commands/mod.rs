@@ -12,7 +12,10 @@ use crate::e2e::Network;
 use crate::host::Host;
 use crate::server::Server;
 use crate::steps::Steps;
-use crate::{bench as times, e2e, finish, page, reference as figures, setup, tidy, web_bench};
+use crate::{
+    bench as times, e2e, finish, fuzz as fuzzer, mutants as mutation, page, reference as figures,
+    release as given_out, setup, tidy, twice, web_bench,
+};
 
 /// How much `test` runs.
 #[derive(Clone, Copy, PartialEq)]
@@ -91,6 +94,71 @@ pub fn bench_web(host: &Host) -> Result<()> {
     })
 }
 
+/// Actions of the soak in `test --full`.
+pub const SOAKED: u32 = 10_000;
+
+pub fn soak(host: &Host, actions: u32, seed: u32) -> Result<()> {
+    timed(|steps| {
+        build_page(host, steps)?;
+        let browser = setup::browser(host, steps)?;
+        setup::flow_packages(host, steps)?;
+        steps.run("actions by chance", || {
+            e2e::soak(host, &browser, actions, seed)
+        })
+    })
+}
+
+/// Seconds of the fuzzer on each target in `test --full`.
+const FUZZED: u32 = 60;
+
+pub fn fuzz(host: &Host, seconds: u32, target: Option<&str>) -> Result<()> {
+    let targets = fuzzer::targets(host, target)?;
+    timed(|steps| fuzzed(host, steps, seconds, &targets))
+}
+
+/// By the fuzzer where its tools work, else without it.
+fn fuzzed(host: &Host, steps: &mut Steps, seconds: u32, targets: &[String]) -> Result<()> {
+    let program = setup::fuzzer(host, steps)
+        .and_then(|()| steps.run("program of the fuzzer", || fuzzer::build(host)));
+    match program {
+        Ok(program) => steps.run("fuzzer", || fuzzer::run(host, &program, seconds, targets)),
+        Err(error) => {
+            println!("No fuzzer here: {error:#}");
+            steps.run("random changes of the fuzzer's corpus", || {
+                fuzzer::twin(host, targets)
+            })
+        }
+    }
+}
+
+pub fn mutants(host: &Host, since: &str) -> Result<()> {
+    timed(|steps| {
+        setup::mutants(host, steps)?;
+        steps.run("mutants", || mutation::run(host, since))
+    })
+}
+
+pub fn golden(host: &Host) -> Result<()> {
+    tests::golden(host, tests::Golden::Written)
+}
+
+pub fn release(host: &Host, version: &str, tag: bool) -> Result<()> {
+    timed(|steps| {
+        steps.run("sources", || given_out::check_sources(host, version))?;
+        steps.run("golden files", || {
+            tests::golden(host, tests::Golden::Checked)
+        })?;
+        let wasm = setup::wasm(host, steps)?;
+        setup::page(host, steps)?;
+        let dist = steps.run("release page, twice", || twice::build(host, wasm))?;
+        steps.run("archive", || given_out::archive(host, dist.path(), version))?;
+        if tag {
+            given_out::tag(host, version)?;
+        }
+        Ok(())
+    })
+}
+
 pub fn setup(host: &Host) -> Result<()> {
     timed(|steps| {
         setup::lints(host, steps)?;
@@ -148,6 +216,10 @@ pub fn test(host: &Host, extent: Extent) -> Result<()> {
             steps.run("saved tables in LibreOffice", || {
                 e2e::spreadsheet(host, &browser, &program)
             })?;
+            steps.run("actions by chance", || e2e::soak(host, &browser, SOAKED, 1))?;
+            let targets = fuzzer::targets(host, None)?;
+            fuzzed(host, steps, FUZZED, &targets)?;
+            steps.run("release page, twice", || twice::build(host, wasm).map(drop))?;
         }
         steps.run("size", || size(host))
     })?;

@@ -21,6 +21,27 @@ pub fn native(host: &Host) -> Result<()> {
     Ok(cmd!(sh, "cargo test --workspace --doc").run()?)
 }
 
+/// What becomes of golden files that aren't there.
+#[derive(Clone, Copy, PartialEq)]
+pub enum Golden {
+    Checked,
+    Written,
+}
+
+/// Holds every golden file against its format and its check sum.
+pub fn golden(host: &Host, golden: Golden) -> Result<()> {
+    let sh = &host.sh;
+    let test = cmd!(
+        sh,
+        "cargo test --quiet --package farend-tests --test golden -- --nocapture"
+    );
+    Ok(match golden {
+        Golden::Checked => test,
+        Golden::Written => test.env("FAREND_WRITE_GOLDEN", "1"),
+    }
+    .run()?)
+}
+
 pub fn in_browser(host: &Host, toolchain: WasmToolchain, browser: &Browser) -> Result<()> {
     let capabilities = capabilities(host, browser)?;
     let sh = &host.sh;

@@ -1,7 +1,7 @@
 //! What happens to the release page after Trunk has built it. Every step goes by the files that are
 //! there, and leaves a finished page as it is.
 
-mod files;
+pub mod files;
 mod headers;
 pub mod html;
 mod icons;

@@ -11,14 +11,18 @@ use crate::host::Host;
 
 pub struct CargoTool {
     package: &'static str,
-    /// Answers `--version` with the package's version as its last word.
     program: &'static str,
+    /// What it answers with the package's version as its last word.
+    asked: &'static [&'static str],
     options: &'static [&'static str],
 }
+
+const VERSION: &[&str] = &["--version"];
 
 pub const TRUNK: CargoTool = CargoTool {
     package: "trunk",
     program: "trunk",
+    asked: VERSION,
     // Without its defaults it needs no OpenSSL of the machine.
     options: &["--no-default-features", "--features", "rustls"],
 };
@@ -26,19 +30,36 @@ pub const TRUNK: CargoTool = CargoTool {
 pub const WASM_BINDGEN: CargoTool = CargoTool {
     package: "wasm-bindgen-cli",
     program: "wasm-bindgen",
+    asked: VERSION,
     options: &[],
 };
 
 pub const CARGO_DENY: CargoTool = CargoTool {
     package: "cargo-deny",
     program: "cargo-deny",
+    asked: VERSION,
+    options: &[],
+};
+
+pub const CARGO_FUZZ: CargoTool = CargoTool {
+    package: "cargo-fuzz",
+    program: "cargo-fuzz",
+    asked: VERSION,
+    options: &[],
+};
+
+pub const CARGO_MUTANTS: CargoTool = CargoTool {
+    package: "cargo-mutants",
+    program: "cargo-mutants",
+    // Without its own name it takes itself for Cargo.
+    asked: &["mutants", "--version"],
     options: &[],
 };
 
 /// Makes `tool` at `version` the one that later commands find.
 pub fn ensure(host: &Host, tool: &CargoTool, version: &str) -> Result<()> {
     if let Some(found) = host.find(&[tool.program])
-        && has_version(host, &found, version)
+        && has_version(host, tool, &found, version)
     {
         println!("Found {} {version}: {}", tool.package, found.display());
         return Ok(());
@@ -48,11 +69,11 @@ pub fn ensure(host: &Host, tool: &CargoTool, version: &str) -> Result<()> {
     let program = bin
         .join(tool.program)
         .with_extension(std::env::consts::EXE_EXTENSION);
-    if !has_version(host, &program, version) {
+    if !has_version(host, tool, &program, version) {
         // Another clone's set-up must not remove the build folder of this one.
         let _alone = lock::hold(host)?;
         // The one that was waited for may have installed it.
-        if !has_version(host, &program, version) {
+        if !has_version(host, tool, &program, version) {
             install(host, tool, version, &folder)?;
         }
     }
@@ -60,10 +81,10 @@ pub fn ensure(host: &Host, tool: &CargoTool, version: &str) -> Result<()> {
     host.prepend_path(&bin)
 }
 
-fn has_version(host: &Host, program: &Path, version: &str) -> bool {
-    let sh = &host.sh;
+fn has_version(host: &Host, tool: &CargoTool, program: &Path, version: &str) -> bool {
+    let (sh, asked) = (&host.sh, tool.asked);
     program.is_file()
-        && cmd!(sh, "{program} --version")
+        && cmd!(sh, "{program} {asked...}")
             .quiet()
             .ignore_stderr()
             .read()

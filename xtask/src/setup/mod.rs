@@ -79,6 +79,22 @@ pub fn reference(host: &Host, steps: &mut Steps) -> Result<PathBuf> {
     })
 }
 
+/// What runs the fuzzer.
+pub fn fuzzer(host: &Host, steps: &mut Steps) -> Result<()> {
+    let pins = Pins::read(&host.root)?;
+    steps.run("set-up: cargo-fuzz", || {
+        cargo_tool::ensure(host, &cargo_tool::CARGO_FUZZ, &pins.cargo_fuzz)
+    })
+}
+
+/// What changes the program to see whether a test notices.
+pub fn mutants(host: &Host, steps: &mut Steps) -> Result<()> {
+    let pins = Pins::read(&host.root)?;
+    steps.run("set-up: cargo-mutants", || {
+        cargo_tool::ensure(host, &cargo_tool::CARGO_MUTANTS, &pins.cargo_mutants)
+    })
+}
+
 /// Last, because it takes longest to compile and nothing else waits for it.
 pub fn licence_check(host: &Host, steps: &mut Steps) -> Result<()> {
     let pins = Pins::read(&host.root)?;

@@ -29,11 +29,7 @@ const MAY_NAME: [&str; 12] = [
 ];
 
 /// Files in which an effect writes to a signal, and why that is no second way for data.
-const EFFECTS_THAT_WRITE: [(&str, &str); 3] = [
-    (
-        "app/src/model/unhurried.rs",
-        "when results may follow, not what they are",
-    ),
+const EFFECTS_THAT_WRITE: [(&str, &str); 2] = [
     (
         "app/src/view/header.rs",
         "a word about a copy, which is old once the state has changed",

@@ -23,7 +23,7 @@ wrong = Pas celle-ci. Voici ce qu'il en est.
 ## The truth in short
 
 then = { $before }, puis { $next }
-cant = inattelable : { $routes }
+cant = non attelable : { $routes }
 power-arrives = { $power } arrivent au rotor.
 sheet-can-be = La fiche peut être juste : ce qu'elle dit va ensemble.
 change-brings = { $change } : { $power } arrivent, { $meaning }.

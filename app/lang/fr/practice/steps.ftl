@@ -1,7 +1,7 @@
 ### No native speaker has read this yet.
 
 route-brings = { $route } : { $power } arrivent. { $losses }
-route-cant = { $route } : inattelable. { $why }
+route-cant = { $route } : non attelable. { $why }
 stage = { $stage } : prend { $takes }, perd { $loses }, transmet { $gives } ({ $rate }, { $effort }).
 at-the-rotor = Rotor : { $arrives }.
 

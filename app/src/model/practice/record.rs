@@ -28,6 +28,8 @@ pub struct RecordModel {
     pub record: RwSignal<Record>,
     /// Why they aren't kept, if so.
     pub trouble: RwSignal<Option<Trouble>>,
+    /// Those that aren't kept.
+    unkept: StoredValue<Vec<Answered>>,
 }
 
 impl RecordModel {
@@ -40,11 +42,12 @@ impl RecordModel {
         let model = Self {
             record: RwSignal::new(record),
             trouble: RwSignal::new(trouble),
+            unkept: StoredValue::new(Vec::new()),
         };
         // Another tab has kept something.
         let handle = window_event_listener_untyped("storage", move |_| {
-            if let Ok(record) = read() {
-                model.record.set(record.unwrap_or_default());
+            if let Ok(kept) = read() {
+                model.record.set(model.with_unkept(kept));
             }
         });
         on_cleanup(move || handle.remove());
@@ -53,18 +56,31 @@ impl RecordModel {
 
     /// Puts an answer to the others.
     pub fn add(self, answer: Answered) {
-        let kept = read();
-        self.record.update(|record| {
+        self.unkept.update_value(|unkept| unkept.push(answer));
+        let written = match read() {
             // Another tab may have kept more.
-            if let Ok(Some(kept)) = &kept
-                && self.trouble.get_untracked().is_none()
-            {
-                record.clone_from(kept);
+            Ok(kept) => {
+                self.record.set(self.with_unkept(kept));
+                self.write()
             }
-            record.add(answer);
-        });
-        // What can't be read is left as it is.
-        self.trouble.set(kept.and_then(|_| self.write()).err());
+            // What can't be read is left as it is.
+            Err(trouble) => {
+                self.record.update(|record| record.add(answer));
+                Err(trouble)
+            }
+        };
+        if written.is_ok() {
+            self.unkept.update_value(Vec::clear);
+        }
+        self.trouble.set(written.err());
+    }
+
+    /// What is kept, and behind it what isn't.
+    fn with_unkept(self, kept: Option<Record>) -> Record {
+        let mut record = kept.unwrap_or_default();
+        self.unkept
+            .with_value(|unkept| unkept.iter().for_each(|answer| record.add(*answer)));
+        record
     }
 
     fn write(self) -> Result<(), Trouble> {
@@ -76,6 +92,7 @@ impl RecordModel {
     /// Forgets all of it.
     pub fn erase(self) {
         self.record.set(Record::default());
+        self.unkept.update_value(Vec::clear);
         let forgotten = browser::keep(KEY, None);
         self.trouble.set(forgotten.err().map(|_| Trouble::Closed));
     }

@@ -4,7 +4,7 @@ use super::case;
 use crate::number;
 use crate::text::say::common;
 use crate::text::say::practice::outcome as say;
-use crate::text::{capital, claims, clauses, fit, labels, list};
+use crate::text::{capital, claims, clauses, fit, labels, list, remark, stop};
 use farend_core::claims::{Answer as Claim, Check};
 use farend_core::fit::{Item, Judgement, gravest};
 use farend_core::practice::{Answer, Case, Confidence, Guess, Judged, Misconception, Truth};
@@ -64,10 +64,9 @@ fn order_of(order: &[RouteId], cant: &[RouteId]) -> Vec<String> {
 /// A power with its range.
 pub fn spread(power: Spread<Power>, units: UnitSystem) -> String {
     let (low, high) = (Quantity::Power(power.low), Quantity::Power(power.high));
-    format!(
-        "{} ({})",
-        number::power(power.likely, units),
-        number::range(low, high, units)
+    remark(
+        &number::power(power.likely, units),
+        &number::range(low, high, units),
     )
 }
 
@@ -77,18 +76,18 @@ pub fn truth(answer: &Answer, units: UnitSystem) -> String {
         Truth::Route { order, cant } => clauses(&order_of(order, cant)),
         Truth::Amount { delivered, .. } => say::power_arrives(&spread(*delivered, units)),
         Truth::Limit(limit) => format!(
-            "{}. {}",
-            capital(labels::limit(*limit)),
+            "{} {}",
+            stop(&capital(labels::limit(*limit))),
             labels::limit_reason(*limit)
         ),
         Truth::Sheet { flaw, .. } => match flaw {
             None => say::sheet_can_be().to_owned(),
-            Some(flaw) => format!("{}.", case::flaw(Some(*flaw))),
+            Some(flaw) => stop(case::flaw(Some(*flaw))),
         },
         Truth::Fit { fits, items } => {
             let first = gravest_of(items).map(|item| fit::finding(&item.check, units));
             let first = first.unwrap_or_default();
-            format!("{}. {first}", case::fits(*fits))
+            format!("{} {first}", stop(case::fits(*fits)))
                 .trim_end()
                 .to_owned()
         }

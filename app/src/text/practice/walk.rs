@@ -2,7 +2,7 @@
 
 use crate::number;
 use crate::text::say::practice::walk as say;
-use crate::text::{labels, sentences, small};
+use crate::text::{items, labels, pair, sentences, small};
 use farend_core::chain::Passage;
 use farend_core::compare::Run;
 use farend_core::drive::{Drive, Rate};
@@ -36,10 +36,9 @@ pub fn takes(passage: &Passage, units: UnitSystem) -> String {
 }
 
 fn rate_and_effort(drive: Drive, units: UnitSystem) -> String {
-    format!(
-        "{}, {}",
-        number::shown(drive.rate.quantity(), units),
-        number::shown(drive.effort(), units)
+    pair(
+        &number::shown(drive.rate.quantity(), units),
+        &number::shown(drive.effort(), units),
     )
 }
 
@@ -130,5 +129,5 @@ pub fn change_costs(shaft: Option<&Run>, oil: Option<&Run>, units: UnitSystem) -
         told.said()
     });
     let told: Vec<_> = [shaft, oil].into_iter().flatten().collect();
-    say::idea_change_costs_here(&told.join(", "))
+    say::idea_change_costs_here(&items(&told))
 }

@@ -4,7 +4,7 @@ use super::scroll::{Scroll, Way};
 use crate::model::Model;
 use crate::model::grid::GridModel;
 use crate::number;
-use crate::text::{grid, labels};
+use crate::text::{grid, labels, named};
 use crate::view::standing::looks;
 use farend_core::fit::Judgement;
 use farend_core::grid::{Cell, Reading};
@@ -161,7 +161,10 @@ fn details(
             {grid::standing(&cell)}
         </span>
         <span class="delivers">{delivered}</span>
-        <span class="by">{labels::route(route)} {kit.map(|kit| format!(": {kit}"))}</span>
+        <span class="by">{match kit {
+            Some(kit) => named(labels::route(route), &kit),
+            None => labels::route(route).to_owned(),
+        }}</span>
         {asks}
     }
     .into_any()

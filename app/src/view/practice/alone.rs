@@ -6,7 +6,7 @@ use super::help::HelpBeside;
 use super::outcome::OutcomeView;
 use crate::browser;
 use crate::model::practice::PracticeModel;
-use crate::text::practice as text;
+use crate::text::{pair, practice as text};
 use crate::view::entry::NumberEntry;
 use crate::view::radio::radio;
 use farend_core::practice::{Case, Draw, Kind};
@@ -169,8 +169,7 @@ fn Asked(case: Case, told: RwSignal<String>) -> impl IntoView {
         <article class="case" data-testid="case" data-help=move || alone.help.get().word()>
             <CaseHead case=head>
                 <p class="fine">
-                    {set_place} " " {text::number_of(help.draw.seed)} ", "
-                    {text::kind(help.draw.kind)}
+                    {set_place} " " {pair(&text::number_of(help.draw.seed), text::kind(help.draw.kind))}
                 </p>
             </CaseHead>
             {move || match alone.committed.get() {

@@ -6,7 +6,7 @@ use crate::browser;
 use crate::model::Model;
 use crate::model::practice::PracticeModel;
 use crate::text::practice::{self as text, group as words};
-use crate::text::sheet;
+use crate::text::{faults, sheet};
 use crate::view::elsewhere::CantPrint;
 use crate::view::entry::NumberEntry;
 use crate::view::header::CopyLink;
@@ -244,7 +244,7 @@ fn OpenSet(told: RwSignal<String>) -> impl IntoView {
                 faults
                     .get()
                     .iter()
-                    .map(|fault| view! { <li>{fault.to_string()}</li> })
+                    .map(|fault| view! { <li>{faults::fault(fault)}</li> })
                     .collect_view()
             }}
         </ul>

@@ -4,6 +4,7 @@ use crate::model::Model;
 use crate::model::practice::PracticeModel;
 use crate::model::practice::desk::{Worked, run, scene};
 use crate::text::practice::{self as text, case as words, outcome, steps};
+use crate::text::stop;
 use crate::{browser, number};
 use farend_core::practice::{Case, Help, Question};
 use farend_core::units::UnitSystem;
@@ -90,7 +91,7 @@ fn worked_out(
             <h4 id=EXAMPLE tabindex="-1">
                 {text::example()}
             </h4>
-            <p>{words::pair(&worked.scene)} ". " {words::question(&worked.case)}</p>
+            <p>{stop(&words::pair(&worked.scene))} " " {words::question(&worked.case)}</p>
             <ol class="worked-steps">{lines.collect_view()}</ol>
             <p>
                 <b>{outcome::truth(&worked.answer, units)}</b>

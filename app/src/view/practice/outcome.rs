@@ -9,6 +9,7 @@ use crate::model::practice::alone::Committed;
 use crate::model::practice::desk::Worked;
 use crate::text::practice::case::route_and_kit;
 use crate::text::practice::{self as text, outcome as words};
+use crate::text::stop;
 use farend_core::practice::Truth;
 use farend_core::route::RouteId;
 use farend_core::state::View;
@@ -27,7 +28,8 @@ pub fn OutcomeView(committed: Committed) -> impl IntoView {
         let (name, instead) = words::misconception(wrong);
         view! {
             <p class="wrong-idea" data-testid="misconception" data-idea=wrong.word()>
-                <b>{name} ". "</b>
+                <b>{stop(name)}</b>
+                " "
                 {instead}
             </p>
         }
@@ -49,7 +51,7 @@ pub fn OutcomeView(committed: Committed) -> impl IntoView {
                 </div>
             </dl>
             <p>
-                <b>{text::idea(worked.case.idea)} "."</b>
+                <b>{stop(text::idea(worked.case.idea))}</b>
             </p>
             {truth(worked, Some(&committed.guess), units)}
         })

@@ -6,7 +6,7 @@ use crate::model::practice::PracticeModel;
 use crate::model::practice::desk::{scene, worked};
 use crate::number;
 use crate::text::practice::{self as text, case as words, given, group, outcome, steps};
-use crate::text::{labels, named};
+use crate::text::{labels, named, stop};
 use farend_core::practice::{Case, Question, draw};
 use farend_core::units::UnitSystem;
 use farend_core::yard::Yard;
@@ -56,8 +56,8 @@ fn Cases(sheet: Sheet) -> impl IntoView {
                 }}
             </h1>
             <p>
-                {yard.name.clone()} ". " {yard.invented.then_some(labels::invented())} " "
-                {set.map(|set| group::set(set.seed, set.count))} ". " {number::today("long")}
+                {stop(&yard.name)} " " {yard.invented.then_some(labels::invented())} " "
+                {set.map(|set| stop(&group::set(set.seed, set.count)))} " " {number::today("long")}
             </p>
             {(sheet == Sheet::Questions)
                 .then(|| view! { <p class="to-fill">{group::name_and_date()}</p> })}
@@ -86,7 +86,7 @@ fn on_paper(yard: &Yard, case: &Case, sheet: Sheet, units: UnitSystem) -> impl I
     };
     Some(view! {
         <li>
-            <h2>{words::pair(&scene)} ". " {words::question(case)}</h2>
+            <h2>{stop(&words::pair(&scene))} " " {words::question(case)}</h2>
             <dl class="facts">{fact_list(given::facts(&scene, case, units))}</dl>
             {(choices.is_empty() && sheet == Sheet::Questions)
                 .then(|| view! { <p class="to-fill">{text::power_on_paper()}</p> })}

@@ -7,6 +7,7 @@ use crate::browser;
 use crate::model::Model;
 use crate::model::practice::PracticeModel;
 use crate::text::practice::{self as text, case as words, given, group, outcome, steps};
+use crate::text::stop;
 use leptos::prelude::*;
 
 /// Identifier of the question.
@@ -117,7 +118,7 @@ fn Answer() -> impl IntoView {
             <h2 id=ANSWER tabindex="-1" data-testid="show-answer">
                 {outcome::truth(&worked.answer, units)}
             </h2>
-            <p>{text::idea(worked.case.idea)} "."</p>
+            <p>{stop(text::idea(worked.case.idea))}</p>
             <ul class="worked-steps">
                 {steps.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}
             </ul>

@@ -4,8 +4,8 @@ use super::answer_form::{entered_power, power_unit};
 use crate::model::Model;
 use crate::model::practice::PracticeModel;
 use crate::number;
-use crate::text::named;
 use crate::text::practice::{self as text, case as words, group};
+use crate::text::{brackets, named};
 use crate::view::entry::NumberEntry;
 use farend_core::practice::{Guess, Question, Truth, judge};
 use farend_core::quantity::Power;
@@ -72,7 +72,7 @@ fn Voices() -> impl IntoView {
                     "+"
                 </button>
                 <span>
-                    {name} {move || is_right(choice).then(|| format!(" – {}", group::right()))}
+                    {name} {move || is_right(choice).then(|| brackets(group::right()))}
                     <svg class="voice-bar" aria-hidden="true" focusable="false">
                         <rect class="arrives" width=part height="100%" />
                     </svg>

@@ -4,7 +4,7 @@ use crate::model::practice::desk::Worked;
 use crate::number;
 use crate::text::practice::case::{self as case_words, route_and_kit};
 use crate::text::practice::{self as text, outcome as words, steps};
-use crate::text::{labels, sentences};
+use crate::text::{labels, named, remark, sentences};
 use crate::view::ledger::stage_table;
 use farend_core::practice::{Guess, Tried, Truth};
 use farend_core::quantity::Power;
@@ -108,7 +108,7 @@ fn routes(
         };
         view! {
             <tr>
-                <th scope="row">{is} ": " {labels::route(*route)}</th>
+                <th scope="row">{named(&is, labels::route(*route))}</th>
                 <td data-label=words::your_place()>{said(*route)}</td>
                 <td data-label=words::arrives()>{arrives}</td>
                 <td data-label=words::reason()>{why}</td>
@@ -139,11 +139,15 @@ fn changes(tried: &[Tried], guess: Option<&Guess>, units: UnitSystem) -> impl In
         _ => None,
     };
     let rows = tried.iter().enumerate().map(|(place, it)| {
-        let yours = (said == Some(place)).then(|| format!(" ({})", words::yours()));
+        let change = case_words::change(it.change, units);
+        let change = match said == Some(place) {
+            true => remark(&change, words::yours()),
+            false => change,
+        };
         let does = if it.reaches { text::yes() } else { text::no() };
         view! {
             <tr>
-                <th scope="row">{case_words::change(it.change, units)} {yours}</th>
+                <th scope="row">{change}</th>
                 <td data-label=words::arrives()>{words::spread(it.run.delivered, units)}</td>
                 <td data-label=labels::rotor()>
                     {number::shown(Quantity::Speed(it.run.rotor), units)}

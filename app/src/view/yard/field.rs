@@ -4,7 +4,7 @@ use super::figure::{number, uncertain};
 use super::form::Form;
 use super::items::words_list;
 use crate::figure::Counts;
-use crate::text::{fields, words, yard as text};
+use crate::text::{fields, hints, words, yard as text};
 use farend_core::measure::Measure;
 use farend_core::yard::shape::{Field, Shape};
 use leptos::prelude::*;
@@ -83,7 +83,7 @@ pub fn framed(
             </label>
             {input}
             <p class="fine" id=format!("{id}-hint")>
-                {field.hint}
+                {hints::hint(field.hint)}
             </p>
             {complaint(form, field, path, &id)}
         </div>
@@ -234,7 +234,7 @@ fn flag(form: Form, field: &'static Field, label: &'static str, path: String) ->
                 {choice(None, text::not_known_yet(), "unknown")}
             </fieldset>
             <p class="fine" id=format!("{id}-hint")>
-                {field.hint}
+                {hints::hint(field.hint)}
             </p>
             {complaint(form, field, &path, &id)}
         </div>

@@ -5,7 +5,7 @@ use super::form::Form;
 use crate::browser;
 use crate::figure::{Counts, written};
 use crate::number;
-use crate::text::{fields, small, words, yard as text};
+use crate::text::{fields, named, words, yard as text};
 use farend_core::source::Source;
 use farend_core::units::UnitSystem;
 use farend_core::yard::assumed::assumed;
@@ -84,7 +84,7 @@ pub fn number(
             (Counts::Money, _) => String::new(),
             (counts, Some(number)) => {
                 let number = written(counts.shown(number, units), units);
-                format!("{} {number}", text::assumed())
+                text::assumed(&number)
             }
             (counts, None) => text::limits(counts, limits, units),
         }
@@ -160,10 +160,10 @@ pub fn uncertain(
                 type="button"
                 class="small"
                 data-testid=path.with_value(|path| format!("range-{path}"))
+                aria-label=named(text::range(), label)
                 on:click=widen
             >
                 {text::range()}
-                <span class="hidden">": " {label}</span>
             </button>
         };
         let beside = Some(widen.into_any());
@@ -184,7 +184,10 @@ pub fn uncertain(
         };
         view! {
             <div class="of-three">
-                <label for=id.clone()>{name} <span class="hidden">" " {label}</span></label>
+                <label for=id.clone()>
+                    <span aria-hidden="true">{name}</span>
+                    <span class="hidden">{fields::figure_of(label, name)}</span>
+                </label>
                 {number(form, &at, counts, limits, None)}
                 <p class="complaint" id=format!("{id}-fault")>
                     {told}
@@ -192,6 +195,7 @@ pub fn uncertain(
             </div>
         }
     };
+    let source_name = fields::field("", "source").unwrap_or("source");
     let three = move || {
         view! {
             // Where a fault of all three together leads.
@@ -199,8 +203,8 @@ pub fn uncertain(
                 {THREE.map(figure).collect_view()}
                 <div class="of-three">
                     <label for=form.id(&at("source"))>
-                        {fields::field("", "source")}
-                        <span class="hidden">" " {small(label)}</span>
+                        <span aria-hidden="true">{source_name}</span>
+                        <span class="hidden">{fields::figure_of(label, source_name)}</span>
                     </label>
                     {source(form, at("source"))}
                 </div>
@@ -208,10 +212,10 @@ pub fn uncertain(
                     type="button"
                     class="small"
                     data-testid=path.with_value(|path| format!("one-{path}"))
+                    aria-label=named(text::one_figure(), label)
                     on:click=narrow
                 >
                     {text::one_figure()}
-                    <span class="hidden">": " {label}</span>
                 </button>
             </div>
         }

@@ -5,7 +5,7 @@ use super::items::many;
 use super::plan::Plan;
 use crate::browser;
 use crate::model::{Model, yard};
-use crate::text::{fields, yard as text};
+use crate::text::{fields, hints, named, yard as text};
 use farend_core::fault::{Fault, Rule};
 use farend_core::yard::edit::Whose;
 use farend_core::yard::shape::{Field, Shape};
@@ -315,17 +315,17 @@ fn folded(form: Form, field: &'static Field, group: &'static str, path: String) 
     let body = move || {
         let path = stored.get_value();
         view! {
-            <p class="fine">{field.hint}</p>
+            <p class="fine">{hints::hint(field.hint)}</p>
             {own_faults(form, field, path.clone())}
             {within(form, field, path)}
             <Show when=there>
                 <button
                     type="button"
                     data-testid=stored.with_value(|path| format!("leave-out-{path}"))
+                    aria-label=named(text::leave_out(), title)
                     on:click=leave_out
                 >
                     {text::leave_out()}
-                    <span class="hidden">" " {title}</span>
                 </button>
             </Show>
         }

@@ -3,7 +3,7 @@
 use super::field::{complaint, explains, invalid, needed};
 use super::form::{Form, part, planned};
 use super::plan::Plan;
-use crate::text::{fields, named, words, yard as text};
+use crate::text::{fields, hints, named, words, yard as text};
 use farend_core::yard::shape::{Field, Shape};
 use leptos::prelude::*;
 use serde_json::{Value, json};
@@ -82,7 +82,7 @@ pub fn many(
     let is_row = of.len() <= 2 && of.iter().all(|it| !matches!(it.shape, Shape::Group(_)));
     let row = move |place: usize| {
         let at = path.with_value(|path| format!("{path}[{place}]"));
-        let name = format!("{} {}", fields::item(key), place + 1);
+        let name = text::numbered(fields::item(key), place);
         let tools = path.with_value(|path| buttons(form, path, place, name.clone(), changed));
         if is_row {
             return view! {
@@ -134,7 +134,7 @@ pub fn many(
             disabled=is_full
             on:click=add
         >
-            {named(text::add_one(), fields::item(key))}
+            {text::add_one_of(fields::item(key))}
         </button>
     }
     .into_any()
@@ -205,11 +205,11 @@ pub fn words_list(
                 disabled=is_full
                 on:change=add
             >
-                <option value="">{text::add_one()} "…"</option>
+                <option value="">{text::add_one()}</option>
                 {options}
             </select>
             <p class="fine" id=format!("{id}-hint")>
-                {field.hint}
+                {hints::hint(field.hint)}
             </p>
             {path.with_value(|path| complaint(form, field, path, &id))}
         </div>

@@ -3,7 +3,8 @@
 use crate::browser;
 use crate::model::Model;
 use crate::model::yard::{OpenEntry, name};
-use crate::text::yard as text;
+use crate::number;
+use crate::text::{amount, yard as text};
 use crate::view::radio::radio;
 use farend_core::yard::edit::{Editing, Whose};
 use farend_core::yard::list::List;
@@ -49,7 +50,7 @@ pub fn Lists() -> impl IntoView {
     let tab = move |which: List| {
         let label = move || {
             let count = model.editing.read().len(which);
-            format!("{} {count}", text::list_name(which))
+            amount(text::list_name(which), &number::count(count))
         };
         let choose = move || {
             search.set(String::new());

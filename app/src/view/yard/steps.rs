@@ -59,7 +59,7 @@ pub fn Steps() -> impl IntoView {
     let kept = move || match &*keeper.keeping.read() {
         Keeping::Kept | Keeping::SetAside(_) => text::kept(),
         Keeping::Not(_) => text::not_kept(),
-        Keeping::Held(_) | Keeping::Other(_) => text::held(),
+        Keeping::Held(_) | Keeping::Other(_) | Keeping::PassedOver(_) => text::held(),
         Keeping::OfAddress => embed::anew(),
     };
     view! {

@@ -14,7 +14,8 @@ use super::report::Report;
 use super::rules::{self, LARGEST_FILE, MOST_ENTRIES};
 use super::shape::check_group;
 use super::{Yard, check, drop_nulls, format, path, read_group};
-use crate::fault::{Fault, Rule};
+use crate::fault::{Expected, Fault, Rule};
+use crate::hint::Hint;
 use entry::{Kept, id_of, kept};
 use serde_json::{Map, Value};
 use sound::sound_own;
@@ -79,18 +80,19 @@ impl Editing {
                 Some(Value::Array(items)) => items,
                 Some(Value::Null) | None => Vec::new(),
                 Some(other) => {
-                    report.wrong_type(list.word(), &other, "a list [ … ]", "");
+                    report.wrong_type(list.word(), &other, Expected::List, Hint::ListOfYard);
                     continue;
                 }
             };
             if items.len() > MOST_ENTRIES {
-                let found = format!("{} entries", items.len());
-                report.add(list.word(), found, Rule::AtMost(MOST_ENTRIES), "");
+                let found = items.len().to_string();
+                let rule = Rule::AtMost(MOST_ENTRIES);
+                report.add(list.word(), found, rule, Hint::ListOfYard);
             }
             for (place, item) in items.iter().enumerate() {
                 if !item.is_object() {
                     let path = format!("{}[{place}]", list.word());
-                    report.wrong_type(&path, item, "a group { … }", "");
+                    report.wrong_type(&path, item, Expected::Group, Hint::ListOfYard);
                 }
             }
             *yard.list_mut(*list) = items.into_iter().map(|item| kept(*list, item)).collect();

@@ -3,6 +3,7 @@
 use super::entry::{Kept, id_of};
 use super::{Editing, Whose, with_lists};
 use crate::fault::{Fault, Rule};
+use crate::hint::Hint;
 use crate::implement::Implement;
 use crate::kit::Kit;
 use crate::machine::Machine;
@@ -12,7 +13,8 @@ use crate::yard::entry::YardEntry;
 use crate::yard::format::VERSION;
 use crate::yard::list::List;
 use crate::yard::report::Report;
-use crate::yard::rules::FORMAT_VERSION;
+use crate::yard::rules::{self, FORMAT_VERSION};
+use crate::yard::shape::knows;
 use serde_json::{Map, Value};
 use std::collections::HashSet;
 
@@ -69,7 +71,7 @@ impl Editing {
                 path: "id".to_owned(),
                 found: id_of(&kept.written).unwrap_or_default().to_owned(),
                 rule: Rule::Unique,
-                hint: "Give each entry its own.".to_owned(),
+                hint: Hint::OwnId.into(),
             });
         }
         faults
@@ -128,6 +130,8 @@ impl Editing {
 /// The yard's own fields without those that have faults, and with all that it must have.
 pub(super) fn sound_own(own: &Map<String, Value>, faults: &[Fault]) -> Map<String, Value> {
     let mut own = own.clone();
+    // A fault's path may tell only the beginning of such a key.
+    own.retain(|key, _| knows(rules::YARD, key));
     for fault in faults {
         let key = fault.path.split(['.', '[']).next().unwrap_or_default();
         own.remove(key);

@@ -2,7 +2,8 @@
 
 use super::columns::Holds;
 use super::number::{DecimalMark, Figure};
-use crate::fault::Rule;
+use crate::fault::{Expected, Rule};
+use crate::hint::Hint;
 use serde_json::{Number, Value};
 
 /// Words for yes, also as spreadsheets write them in English, German, French and Spanish.
@@ -58,16 +59,14 @@ fn json(number: f64) -> Option<Number> {
 }
 
 /// The rule and the hint for a cell of a column that can't be read as what it holds.
-pub(super) fn unreadable(holds: Holds, value: &Value) -> Option<(Rule, &'static str)> {
+pub(super) fn unreadable(holds: Holds, value: &Value) -> Option<(Rule, Hint)> {
     match (holds, value) {
-        (Holds::Number, Value::String(_)) => Some((
-            Rule::Type("a number"),
-            "Plain, such as 1234.5 or 1234,5: without a unit, and without blanks between digits.",
-        )),
-        (Holds::Flag | Holds::There, Value::String(_)) => Some((
-            Rule::OneOf(vec!["yes", "no"]),
-            "Leave the cell empty where it isn't known.",
-        )),
+        (Holds::Number, Value::String(_)) => {
+            Some((Rule::Type(Expected::Number), Hint::PlainNumber))
+        }
+        (Holds::Flag | Holds::There, Value::String(_)) => {
+            Some((Rule::OneOf(vec!["yes", "no"]), Hint::EmptyCell))
+        }
         _ => None,
     }
 }

@@ -2,6 +2,7 @@
 
 use super::List;
 use super::write::{Extent, columns};
+use crate::hint::{FaultHint, Hint};
 use crate::source::Source;
 use crate::yard::shape::{Field, Shape, closest};
 
@@ -73,7 +74,7 @@ fn is_place(text: &str, most: usize) -> bool {
 }
 
 /// A hint that names the column that was probably meant.
-pub(super) fn nearest(list: List, name: &str) -> String {
+pub(super) fn nearest(list: List, name: &str) -> FaultHint {
     // Places, in the order in which they stand.
     let mut places = name.split('.').filter(|part| part.parse::<usize>().is_ok());
     let place = places.next().unwrap_or("1");
@@ -83,7 +84,7 @@ pub(super) fn nearest(list: List, name: &str) -> String {
         .filter(|known| holds(list, known).is_some())
         .collect();
     match closest(name, names.iter().map(String::as_str)) {
-        Some(meant) => format!("Did you mean {meant}?"),
-        None => "The template has all columns: take the names from there.".to_owned(),
+        Some(meant) => FaultHint::Meant(meant.to_owned()),
+        None => Hint::SeeTemplate.into(),
     }
 }

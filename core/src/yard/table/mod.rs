@@ -14,8 +14,8 @@ mod take_in;
 mod write;
 
 pub use number::DecimalMark;
-pub use read::{Doubt, Reading, Rows, list_of, read};
-pub use sheet::MOST_COLUMNS;
+pub use read::{COLUMN, Doubt, Reading, Rows, list_of, read};
+pub use sheet::{HEADERS, MOST_COLUMNS, QUOTES};
 pub use take_in::{Change, How, RowChange, TakenIn, take_in};
 pub use write::{table, template};
 

@@ -9,6 +9,7 @@ use super::write::Entry;
 use super::{List, RowFault};
 use crate::export::csv::unguarded;
 use crate::fault::Rule;
+use crate::hint::{FaultHint, Hint};
 use crate::yard::report::Report;
 use std::collections::{HashMap, HashSet};
 
@@ -89,8 +90,13 @@ pub fn read(text: &str, list: List, mark: Option<DecimalMark>) -> Result<Reading
             && let Some(first) = ids.insert(id.to_owned(), line.row)
         {
             let column = header("id", &columns);
-            let hint = format!("Row {first} has it too: give each its own.");
-            of_rows.push(fault(line.row, column, id, Rule::Unique, hint));
+            of_rows.push(fault(
+                line.row,
+                column,
+                id,
+                Rule::Unique,
+                FaultHint::InRow(first),
+            ));
         }
         rows.push((line.row, entry));
     }
@@ -122,12 +128,14 @@ fn headers(list: List, sheet: &Sheet) -> (Vec<Column>, Vec<RowFault>) {
     let mut seen = HashSet::new();
     for (place, header) in sheet.headers.iter().enumerate() {
         let name = unguarded(header).to_lowercase();
-        let at = |rule, hint| fault(sheet.first, Report::cut(header), letters(place), rule, hint);
+        let at = |rule, hint: FaultHint| {
+            fault(sheet.first, Report::cut(header), letters(place), rule, hint)
+        };
         match holds(list, &name) {
             _ if name.is_empty() => {}
             None => faults.push(at(Rule::UnknownField, nearest(list, &Report::cut(&name)))),
             Some(_) if !seen.insert(name.clone()) => {
-                faults.push(at(Rule::Unique, "Leave one of the columns out.".to_owned()));
+                faults.push(at(Rule::Unique, Hint::ColumnOnce.into()));
             }
             Some(holds) => columns.push(Column {
                 place,
@@ -140,11 +148,14 @@ fn headers(list: List, sheet: &Sheet) -> (Vec<Column>, Vec<RowFault>) {
     (columns, faults)
 }
 
-/// The letters of a column in a spreadsheet: A, B, …, Z, AA.
+/// What stands before a column's letters where a fault tells of a column by its place.
+pub const COLUMN: &str = "column ";
+
+/// A column as a spreadsheet names it: A, B, …, Z, AA.
 fn letters(place: usize) -> String {
     let letter = char::from(b'A' + (place % 26) as u8);
     match place / 26 {
-        0 => format!("column {letter}"),
+        0 => format!("{COLUMN}{letter}"),
         more => format!("{}{letter}", letters(more - 1)),
     }
 }
@@ -219,16 +230,26 @@ fn unread(sheet: &Sheet, columns: &[Column]) -> Vec<RowFault> {
                 .map(String::as_str)
                 .unwrap_or_default();
             if header.is_empty() && bare.insert(place) {
-                let hint = "This column has no header: give it one, or empty it.";
                 let rule = Rule::Required;
-                faults.push(fault(line.row, letters(place), shown(cell), rule, hint));
+                faults.push(fault(
+                    line.row,
+                    letters(place),
+                    shown(cell),
+                    rule,
+                    Hint::NoHeader,
+                ));
             }
         }
         for (column, cell) in cells(line, columns) {
             if cell.contains(char::REPLACEMENT_CHARACTER) {
-                let hint = "Some of its letters are lost: save the table as CSV UTF-8.";
                 let header = column.header.clone();
-                faults.push(fault(line.row, header, shown(cell), Rule::Readable, hint));
+                faults.push(fault(
+                    line.row,
+                    header,
+                    shown(cell),
+                    Rule::Readable,
+                    Hint::LostLetters,
+                ));
             }
         }
     }

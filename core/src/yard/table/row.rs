@@ -5,6 +5,7 @@ use super::cell::unreadable;
 use super::columns::{COMMENT, Holds, PARTS, SOURCE};
 use super::write::{Entry, joined};
 use crate::fault::{Fault, Rule};
+use crate::hint::Hint;
 use crate::yard::check;
 use crate::yard::report::Report;
 use crate::yard::shape::{Field, Shape};
@@ -80,8 +81,7 @@ impl Making<'_, '_> {
             Some(Value::Bool(true)) => Some(Value::Object(group.unwrap_or_default())),
             Some(Value::Bool(false)) => {
                 if group.is_some() {
-                    let hint = "It says no, and other columns say something of it.";
-                    self.fault(name, "no", Rule::OneOf(vec!["yes"]), hint);
+                    self.fault(name, "no", Rule::OneOf(vec!["yes"]), Hint::SaysNo);
                 }
                 None
             }
@@ -116,20 +116,19 @@ impl Making<'_, '_> {
             None => (!three.is_empty()).then_some(Value::Object(three)),
             Some(one) => {
                 if !three.is_empty() {
-                    let hint = "Give one figure, or low, likely and high: not both.";
-                    self.fault(name, &one.to_string(), Rule::Unique, hint);
+                    self.fault(name, &one.to_string(), Rule::Unique, Hint::OneOrThree);
                 }
                 Some(one)
             }
         }
     }
 
-    fn fault(&mut self, name: &str, found: &str, rule: Rule, hint: &str) {
+    fn fault(&mut self, name: &str, found: &str, rule: Rule, hint: Hint) {
         self.faults.push(Fault {
             path: name.to_owned(),
             found: found.to_owned(),
             rule,
-            hint: hint.to_owned(),
+            hint: hint.into(),
         });
     }
 
@@ -146,7 +145,7 @@ impl Making<'_, '_> {
                 path: name,
                 found: fault.found,
                 rule,
-                hint: hint.to_owned(),
+                hint: hint.into(),
             },
         }
     }

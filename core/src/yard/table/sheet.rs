@@ -3,7 +3,8 @@
 use super::columns::holds;
 use super::{List, RowFault};
 use crate::export::csv::MARK;
-use crate::fault::{Fault, Rule};
+use crate::fault::{Expected, FILE, Fault, Rule};
+use crate::hint::{FaultHint, Hint};
 use crate::yard::report::Report;
 use crate::yard::rules::{LARGEST_FILE, MOST_ENTRIES};
 use csv::{ReaderBuilder, StringRecord};
@@ -11,6 +12,11 @@ use serde_json::Value;
 
 /// The most columns that a table may have: more than any list has with all its places.
 pub const MOST_COLUMNS: usize = 1_000;
+
+/// The path of a fault of a table's headers.
+pub const HEADERS: &str = "headers";
+/// The path of a fault of a row's quotes.
+pub const QUOTES: &str = "quotes";
 
 /// What spreadsheets put between cells.
 const SEPARATORS: [u8; 3] = *b",;\t";
@@ -40,7 +46,7 @@ pub(super) fn fault(
     path: impl Into<String>,
     found: impl Into<String>,
     rule: Rule,
-    hint: impl Into<String>,
+    hint: impl Into<FaultHint>,
 ) -> RowFault {
     RowFault {
         row: row.into(),
@@ -64,26 +70,22 @@ impl Sheet {
     /// # Errors
     /// What keeps it from being read: too large, no text, no headers of a list, a quote left open.
     pub fn read(text: &str) -> Result<Self, Vec<RowFault>> {
-        let whole = |found: String, rule, hint: &str| vec![fault(None, "file", found, rule, hint)];
+        let whole = |found: String, rule, hint: Hint| vec![fault(None, FILE, found, rule, hint)];
         if text.len() > LARGEST_FILE {
-            let hint = "This is larger than any table of a yard: is it the right file?";
-            let found = format!("{} bytes", text.len());
-            return Err(whole(found, Rule::AtMost(LARGEST_FILE), hint));
+            let found = text.len().to_string();
+            return Err(whole(found, Rule::AtMost(LARGEST_FILE), Hint::TooLarge));
         }
         let text = text.strip_prefix(MARK).unwrap_or(text);
         if text.contains('\0') {
-            let hint = "It isn't text in UTF-8: save the table as CSV UTF-8.";
-            return Err(whole(String::new(), Rule::Readable, hint));
+            return Err(whole(String::new(), Rule::Readable, Hint::NoUtf8));
         }
         let Some(separator) = separator(text) else {
             if let Some(Err(fault)) = lines(text, COMMA).next() {
                 return Err(vec![fault]);
             }
             let start = text.trim().lines().next().unwrap_or_default();
-            let hint = "The first row must have headers such as id, name and engine.net_kw: the \
-                        template has them all.";
-            let rule = Rule::Type("a table of machines, implements or kits");
-            return Err(whole(shown(start), rule, hint));
+            let rule = Rule::Type(Expected::Table);
+            return Err(whole(shown(start), rule, Hint::NeedsHeaders));
         };
         let mut lines = lines(text, separator);
         let mut faults = Vec::new();
@@ -103,9 +105,8 @@ impl Sheet {
                 Err(fault) => faults.push(fault),
             }
             if rows.len() > MOST_ENTRIES {
-                let found = "more rows";
-                let hint = "Take it over in parts.";
-                faults.push(fault(None, "file", found, Rule::AtMost(MOST_ENTRIES), hint));
+                let rule = Rule::AtMost(MOST_ENTRIES);
+                faults.push(fault(None, FILE, "", rule, Hint::InParts));
                 break;
             }
         }
@@ -116,15 +117,9 @@ impl Sheet {
             rows,
         };
         if sheet.headers.len() > MOST_COLUMNS {
-            let found = format!("{} columns", sheet.headers.len());
-            let hint = "No list has so many: is it the right file?";
-            faults.push(fault(
-                first,
-                "headers",
-                found,
-                Rule::AtMost(MOST_COLUMNS),
-                hint,
-            ));
+            let found = sheet.headers.len().to_string();
+            let rule = Rule::AtMost(MOST_COLUMNS);
+            faults.push(fault(first, HEADERS, found, rule, Hint::TooManyColumns));
         }
         if faults.is_empty() {
             Ok(sheet)
@@ -176,20 +171,24 @@ fn lines(text: &str, separator: u8) -> impl Iterator<Item = Result<Line, RowFaul
     core::iter::from_fn(move || {
         let start = reader.position().byte();
         let mut cells = StringRecord::new();
-        let unreadable = |row, hint| fault(row, "quotes", "", Rule::Readable, hint);
+        let unreadable = |row, found, hint: Hint| fault(row, QUOTES, found, Rule::Readable, hint);
         match reader.read_record(&mut cells) {
             Ok(true) => {}
             Ok(false) => return None,
-            Err(error) => return Some(Err(unreadable(row + 1, error.to_string()))),
+            Err(error) => {
+                return Some(Err(unreadable(
+                    row + 1,
+                    error.to_string(),
+                    Hint::PleaseReport,
+                )));
+            }
         }
         let end = reader.position().byte();
         let span = text.get(usize::try_from(start).ok()?..usize::try_from(end).ok()?)?;
         let before = text.get(..usize::try_from(start).ok()?)?;
         row += blank(before, span) + 1;
         if span.matches('"').count() % 2 == 1 {
-            let hint = "A double quote stands alone from here on: a cell with quotes is put in \
-                        quotes itself, and those in it are doubled.";
-            return Some(Err(unreadable(row, hint.to_owned())));
+            return Some(Err(unreadable(row, String::new(), Hint::LoneQuote)));
         }
         Some(Ok(Line { row, cells }))
     })

@@ -1,4 +1,10 @@
-//! The circuits of `circuits.py` as the core's stages.
+//! Whole hydraulic circuits as `tests/reference/circuits.py` draws them, as the core's stages.
+
+mod drawn;
+mod found;
+mod plain;
+
+pub use found::{Found, Held};
 
 use farend_core::chain::{Chain, Ledger};
 use farend_core::drive::Limit;
@@ -16,7 +22,7 @@ use farend_core::stage::motor::Motor;
 use farend_core::stage::pump::{Pump, PumpSize};
 use farend_core::stage::steering::Steering;
 use farend_core::stage::valve::Valve;
-use farend_core::stage::{AtWork, Stage, StageKind, StagePhysics, gear};
+use farend_core::stage::{AtWork, Stage, gear};
 use serde::Deserialize;
 
 /// At which its figures are rated: `circuits.py` has the same.
@@ -32,129 +38,75 @@ pub struct Circuit {
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Given {
-    engine_kw: f64,
-    engine_rpm: f64,
-    viscosity_cst: f64,
-    density_kg_m3: f64,
-    gear_in: GivenGear,
-    pump: GivenPump,
-    steering_l_min: f64,
-    divert_l_min: Option<f64>,
-    valve: GivenValve,
-    hoses: GivenHoses,
-    motor: GivenMotor,
-    gear_out: GivenGear,
+    pub engine_kw: f64,
+    pub engine_rpm: f64,
+    pub viscosity_cst: f64,
+    pub density_kg_m3: f64,
+    pub gear_in: GivenGear,
+    pub pump: GivenPump,
+    pub steering_l_min: f64,
+    pub divert_l_min: Option<f64>,
+    pub valve: GivenValve,
+    pub hoses: GivenHoses,
+    pub motor: GivenMotor,
+    pub gear_out: GivenGear,
 }
 
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct GivenGear {
-    ratio: f64,
-    efficiency: f64,
-    rating_nm: Option<f64>,
+pub struct GivenGear {
+    pub ratio: f64,
+    pub efficiency: f64,
+    pub rating_nm: Option<f64>,
 }
 
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct GivenPump {
-    displacement_cm3: f64,
-    rated_rpm: f64,
-    rated_bar: f64,
-    volumetric: f64,
-    hydro_mechanical: f64,
-    relief_bar: f64,
-    demand_l_min: Option<f64>,
+pub struct GivenPump {
+    pub displacement_cm3: f64,
+    pub rated_rpm: f64,
+    pub rated_bar: f64,
+    pub volumetric: f64,
+    pub hydro_mechanical: f64,
+    pub relief_bar: f64,
+    pub demand_l_min: Option<f64>,
 }
 
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct GivenValve {
-    drop_bar: f64,
-    at_l_min: Option<f64>,
+pub struct GivenValve {
+    pub drop_bar: f64,
+    pub at_l_min: Option<f64>,
 }
 
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct GivenHoses {
-    supply: GivenHose,
-    back: GivenHose,
-    couplers: f64,
-    coupler_bar: f64,
-    coupler_l_min: f64,
-    fittings: f64,
+pub struct GivenHoses {
+    pub supply: GivenHose,
+    pub back: GivenHose,
+    pub couplers: f64,
+    pub coupler_bar: f64,
+    pub coupler_l_min: f64,
+    pub fittings: f64,
 }
 
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct GivenHose {
-    bore_mm: f64,
-    length_m: f64,
-    relative_roughness: f64,
+pub struct GivenHose {
+    pub bore_mm: f64,
+    pub length_m: f64,
+    pub relative_roughness: f64,
 }
 
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct GivenMotor {
-    displacement_cm3: f64,
-    rated_rpm: f64,
-    rated_bar: f64,
-    volumetric: f64,
-    hydro_mechanical: f64,
-    highest_bar: f64,
-}
-
-#[derive(Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Found {
-    pub limit: Held,
-    pub delivered_kw: f64,
-    pump_l_min: f64,
-    pump_bar: f64,
-    motor_rpm: f64,
-    rotor_nm: f64,
-    /// What every part with oil loses, summed.
-    oil_heat_kw: f64,
-    /// What goes into the pump's shaft less what comes out of the motor's.
-    between_shafts_kw: f64,
-    pub hose_loss_kw: f64,
-    /// In the hose to the motor.
-    pub reynolds: f64,
-    /// With Colebrook's equation for turbulent friction.
-    pub delivered_by_colebrook_kw: f64,
-}
-
-/// What holds a circuit where it is, in the words of `circuits.py`.
-#[derive(Clone, Copy, Debug, Deserialize, PartialEq, Eq, PartialOrd, Ord)]
-#[serde(rename_all = "snake_case")]
-pub enum Held {
-    Engine,
-    Relief,
-    Motor,
-    GearIn,
-    GearOut,
-    Flow,
-}
-
-impl Held {
-    pub const ALL: [Self; 6] = [
-        Self::Engine,
-        Self::Relief,
-        Self::Motor,
-        Self::GearIn,
-        Self::GearOut,
-        Self::Flow,
-    ];
-
-    /// The core's name for it; both gears' ratings are the same to it.
-    pub fn limit(self) -> Limit {
-        match self {
-            Self::Engine => Limit::Engine,
-            Self::Relief => Limit::Pressure,
-            Self::Motor => Limit::Implement,
-            Self::GearIn | Self::GearOut => Limit::ShaftRating,
-            Self::Flow => Limit::Flow,
-        }
-    }
+pub struct GivenMotor {
+    pub displacement_cm3: f64,
+    pub rated_rpm: f64,
+    pub rated_bar: f64,
+    pub volumetric: f64,
+    pub hydro_mechanical: f64,
+    pub highest_bar: f64,
 }
 
 fn exact<T: Copy>(value: T) -> Spread<T> {
@@ -288,38 +240,5 @@ impl Given {
         };
         let (most, limit) = chain.most().expect("stages that are joined");
         chain.ledger(&most, limit).expect("stages that are joined")
-    }
-}
-
-impl Found {
-    /// Each of its figures after the core's, by name. `None` where the core stalls.
-    pub fn beside(&self, ledger: &Ledger) -> Option<[(&'static str, f64, f64); 8]> {
-        let passage = |kind| {
-            let mut passages = ledger.passages.iter();
-            passages.find(|passage| passage.stage.kind() == kind)
-        };
-        let (pump, motor) = (passage(StageKind::Pump)?, passage(StageKind::Motor)?);
-        let hoses = passage(StageKind::Hoses)?;
-        let delivered = ledger.delivered()?;
-        let flow = pump.gives.rate.flowing().ok()?;
-        let motor_speed = motor.gives.rate.turning().ok()?;
-        let rotor_speed = delivered.rate.turning().ok()?;
-        let (pressure, torque) = (pump.gives.power / flow, delivered.power / rotor_speed);
-        let between_shafts = pump.takes.power - motor.gives.power;
-        let kw = Power::to_kilowatts;
-        Some([
-            ("power delivered", kw(delivered.power), self.delivered_kw),
-            ("pump's flow", flow.to_litres_per_minute(), self.pump_l_min),
-            ("pump's pressure", pressure.to_bar(), self.pump_bar),
-            ("motor's speed", motor_speed.to_rpm(), self.motor_rpm),
-            ("rotor's torque", torque.to_newton_metres(), self.rotor_nm),
-            ("heat in oil", kw(ledger.heats_oil()), self.oil_heat_kw),
-            (
-                "lost between shafts",
-                kw(between_shafts),
-                self.between_shafts_kw,
-            ),
-            ("hoses' loss", kw(hoses.loss), self.hose_loss_kw),
-        ])
     }
 }
