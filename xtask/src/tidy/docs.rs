@@ -1,8 +1,8 @@
-//! Items of a file that people outside it can name, with what is said of them.
+//! The functions of a file, with what is said of them.
 
 use super::syntax::{doc, is_test};
 
-/// A public function.
+/// A function.
 pub struct Function<'a> {
     pub signature: &'a syn::Signature,
     pub body: &'a syn::Block,
