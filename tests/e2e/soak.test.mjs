@@ -21,6 +21,7 @@ const MEGABYTES = 4;
 /** Before anything of the page: nothing leaves it, and nothing is left to chance. */
 function confine() {
   globalThis.print = () => {};
+  globalThis.open = () => globalThis;
   HTMLAnchorElement.prototype.click = () => {};
   Object.defineProperty(navigator, 'clipboard', { value: { writeText: async () => {} } });
   let drawn = 1;
