@@ -43,7 +43,8 @@ enum Command {
     /// A next version of the page in dist/, to try the change from one to the other
     #[command(hide = true)]
     Next { folder: PathBuf },
-    /// Raw and brotli bytes of what the page runs on, and of a first visit against tests/bench/budgets.toml
+    /// Raw and brotli bytes of what the page runs on, and of a first visit against tests/bench/budgets.toml;
+    /// what costs what in the first file
     Size,
     /// Build, then take pictures and a printed page of it into target/shots/
     Shots,

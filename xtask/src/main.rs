@@ -4,6 +4,7 @@ mod bench;
 mod budgets;
 mod cli;
 mod commands;
+mod costs;
 mod dependencies;
 mod e2e;
 mod finish;

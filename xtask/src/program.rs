@@ -30,11 +30,20 @@ pub fn divide(host: &Host, dist: &Path) -> Result<()> {
         .join(TARGET)
         .join("web")
         .join(format!("{NAME}.wasm"));
-    let folder = host.scratch().join("program");
+    let folder = folder(host);
     host.sh.remove_path(&folder)?;
     host.sh.create_dir(&folder)?;
     let files = files(host, &whole, &folder)?;
     place(&files, dist)
+}
+
+/// The first file as it was before anything took its names out.
+pub fn named(host: &Host) -> PathBuf {
+    folder(host).join(format!("{NAME}.wasm"))
+}
+
+fn folder(host: &Host) -> PathBuf {
+    host.scratch().join("program")
 }
 
 /// The program's files: their names, and what is in them.

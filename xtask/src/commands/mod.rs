@@ -13,8 +13,8 @@ use crate::host::Host;
 use crate::server::Server;
 use crate::steps::Steps;
 use crate::{
-    bench as times, e2e, finish, fuzz as fuzzer, mutants as mutation, page, reference as figures,
-    release as given_out, setup, tidy, twice, web_bench,
+    bench as times, costs, e2e, finish, fuzz as fuzzer, mutants as mutation, page, program,
+    reference as figures, release as given_out, setup, tidy, twice, web_bench,
 };
 
 /// How much `test` runs.
@@ -65,6 +65,7 @@ pub fn shots(host: &Host) -> Result<()> {
 }
 
 pub fn size(host: &Host) -> Result<()> {
+    costs::report(&program::named(host))?;
     crate::size::report(&host.root, &host.dist())
 }
 
