@@ -54,14 +54,14 @@ inTab('the yard is loaded without cookies, and nothing else is asked for after',
 });
 
 inTab('while it’s on its way the page says so, and takes the link when it’s there', {}, async (tab, faults) => {
-  let answer;
-  const address = answering('/late.json', (_, response) => {
-    answer = () => response.writeHead(200, SHARED).end(text);
+  let address;
+  const asked = new Promise((resolve) => {
+    address = answering('/late.json', (_, response) => resolve(response));
   });
   const page = await open(tab, address);
   await page.part('loading-yard').getByText(address).waitFor();
   assert.equal(await page.part('answer').count(), 0);
-  answer();
+  (await asked).writeHead(200, SHARED).end(text);
   const [machine] = yard.machines;
   const [implement] = yard.implements;
   await page.part('answer').waitFor();
