@@ -23,11 +23,14 @@ const recorded = (more = {}) =>
   JSON.stringify({ format: RECORD, format_version: 1, answers: [answer], ...more });
 
 
-/** Puts something in the store before the page first opens, in the first tab. */
+/** How often a flow opens the page before it begins. */
+const OPENED = process.env.FAREND_OFFLINE ? 2 : 1;
+
+/** Puts something in the store before the page opens for the flow, in the first tab. */
 const stored = (items) => `
-  if (!localStorage.getItem('stored')) {
+  if (Number(localStorage.getItem('stored')) < ${OPENED}) {
     for (const [key, text] of Object.entries(${JSON.stringify(items)})) localStorage.setItem(key, text);
-    localStorage.setItem('stored', 'once');
+    localStorage.setItem('stored', Number(localStorage.getItem('stored')) + 1);
   }`;
 
 const none = `Object.defineProperty(window, 'localStorage', { get: () => null });`;

@@ -50,7 +50,7 @@ pub fn file(model: Model) -> Option<String> {
 }
 
 /// The part of the picture without its heading and foot: from where, and how large.
-const CORE: &str = "24 80 952 496";
+const CORE: &str = "24 80 952 510";
 
 /// The picture; its core alone where heading and foot stand beside it.
 #[component]
