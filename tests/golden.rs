@@ -13,8 +13,8 @@ use farend_core::state::{self, State};
 use farend_core::yard::edit::{Change, Editing};
 use farend_core::yard::list::List;
 use farend_core::yard::{DEMO, Yard, kept, rules};
-use farend_tests::demo;
 use farend_tests::made::made;
+use farend_tests::{demo, folder};
 use serde_json::json;
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
@@ -122,17 +122,12 @@ fn answers() -> Record {
 
 /// The files of a format by their names, each with its version.
 fn files(format: &Format) -> Vec<(PathBuf, u32)> {
-    let folder = Path::new(FOLDER).join(format.name);
-    let Ok(entries) = fs::read_dir(folder) else {
-        return Vec::new();
+    let files = folder::files(&Path::new(FOLDER).join(format.name));
+    let with_version = |path: PathBuf| {
+        let version = version(&path);
+        (path, version)
     };
-    let mut files: Vec<_> = entries
-        .map(|entry| entry.expect("an entry").path())
-        .map(|path| (version(&path), path))
-        .map(|(version, path)| (path, version))
-        .collect();
-    files.sort();
-    files
+    files.into_iter().map(with_version).collect()
 }
 
 /// `v2-demo.json` is of version 2.

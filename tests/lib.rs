@@ -3,6 +3,7 @@
 pub mod circuit;
 pub mod draws;
 pub mod fingerprint;
+pub mod folder;
 pub mod fuzzing;
 pub mod item_kind;
 pub mod made;

@@ -3,7 +3,7 @@
 use farend_core::physics::line::{Pipe, friction_factor};
 use farend_core::physics::oil::Oil;
 use farend_core::quantity::{Density, Flow, Length, Temperature, Viscosity};
-use farend_tests::circuit::{Circuit, Given, Held};
+use farend_tests::circuit::{Circuit, Given, Held, LAMINAR_UP_TO, TURBULENT_FROM};
 use farend_tests::units::{UNITS, read, unit};
 use serde::Deserialize;
 use std::collections::BTreeSet;
@@ -25,10 +25,6 @@ const VISCOSITY: f64 = 1e-9;
 /// Both sides search for the most that arrives, with the same formula for friction. A search knows
 /// the place of a peak to half of all digits.
 const CIRCUIT: f64 = 1e-6;
-
-/// Up to here flow is laminar; see `tests/reference/friction.py`.
-const LAMINAR_UP_TO: f64 = 2000.0;
-const TURBULENT_FROM: f64 = 4000.0;
 
 /// Circuits that each kind must have, for its formulas to be seen to hold.
 const OF_A_KIND: usize = 15;

@@ -5,6 +5,7 @@ mod found;
 mod plain;
 
 pub use found::{Found, Held};
+pub use plain::{LAMINAR_UP_TO, TURBULENT_FROM};
 
 use farend_core::chain::{Chain, Ledger};
 use farend_core::drive::Limit;

@@ -18,9 +18,11 @@ const MM: f64 = 1e-3;
 
 /// This project's judgement, as in the core.
 const DRAG_SHARE: f64 = 0.5;
-/// Ends of the transition: this project's judgement, as in the core.
-const LAMINAR_UP_TO: f64 = 2000.0;
-const TURBULENT_FROM: f64 = 4000.0;
+/// Where the transition begins: this project's judgement, as in the core and in
+/// `tests/reference/friction.py`.
+pub const LAMINAR_UP_TO: f64 = 2000.0;
+/// The other end.
+pub const TURBULENT_FROM: f64 = 4000.0;
 
 /// Pressures tried before the best is refined: no assumption that there is but one peak.
 const TRIED: u16 = 400;

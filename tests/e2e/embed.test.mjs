@@ -61,7 +61,7 @@ for (const { name, back, ...setting } of SETTINGS) {
 
   inSetting('the whole yard, with a worker or without', { query: { units: 'us' } }, async (page) => {
     await page.openView('grid');
-    await page.tab.locator('[data-testid="grid-progress"][data-done="true"]').waitFor({ state: 'attached' });
+    await page.reckoned();
   });
 
   inSetting('a file, or its text', {}, async (page, tab) => {

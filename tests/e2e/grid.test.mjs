@@ -5,6 +5,7 @@ import assert from 'node:assert/strict';
 import { assertAccessible } from './accessibility.mjs';
 import { table } from './csv.mjs';
 import { flow } from './flow.mjs';
+import { FarendPage } from './page.mjs';
 
 const largeYard = process.env.FAREND_LARGE_YARD;
 if (!largeYard) throw new Error('FAREND_LARGE_YARD is not set: run this by `cargo xtask test`');
@@ -12,11 +13,7 @@ if (!largeYard) throw new Error('FAREND_LARGE_YARD is not set: run this by `carg
 /** Opens the whole yard, and waits until all of it is reckoned. */
 async function open(page) {
   await page.part('view-grid').click();
-  await reckoned(page);
-}
-
-async function reckoned(page) {
-  await page.tab.locator('[data-testid="grid-progress"][data-done="true"]').waitFor({ state: 'attached' });
+  await page.reckoned();
 }
 
 /** The entries of the list: name, standing, the rest. */
@@ -51,7 +48,7 @@ flow('“What on my yard will drive this?” takes fewer than ten actions', {}, 
   await person.press('view-grid');
   await person.press('reading-machines');
   await person.choose('implement', 'Snow thrower, 150 cm');
-  await reckoned(page);
+  await page.reckoned();
   const all = await entries(page);
   assert.equal(all.length, 6);
   await person.unfold('filters');
@@ -73,12 +70,12 @@ flow('“What can I sell to the owner of that?” takes fewer than ten actions',
   await person.press('view-grid');
   await person.press('reading-implements');
   await person.choose('machine', 'Plover 28, compact tractor with mid PTO');
-  await reckoned(page);
+  await page.reckoned();
   const all = await entries(page);
   await person.unfold('filters');
   await person.choose('filter-least', 'Enough');
   await person.choose('filter-kits', 'Only what is there already');
-  await reckoned(page);
+  await page.reckoned();
   const sold = await entries(page);
   assert.ok(sold.length > 0 && sold.length < all.length);
   await person.pick(sold[0].name);
@@ -120,7 +117,7 @@ flow('the grid goes by keys alone, and the link brings it back', {}, async (page
   const changed = await page.linkAfter(whole);
   await page.tab.goto('about:blank');
   await page.tab.goto(new URL(changed, process.env.FAREND_URL).href);
-  await reckoned(page);
+  await page.reckoned();
   await page.part('filters').locator('summary').click();
   assert.equal(await page.part('filter-order').evaluate((it) => it.selectedOptions[0].text), 'name');
   const names = await page.tab.locator('.row-head .what').allInnerTexts();
@@ -219,7 +216,7 @@ flow('the work can be stopped, and goes on where it was', {}, async (page) => {
     document.querySelector('[data-testid="view-grid"]').click();
   });
   await page.tab.getByRole('button', { name: 'Go on' }).click();
-  await reckoned(page);
+  await page.reckoned();
   assert.equal(await page.part('grid-stop').count(), 0);
 });
 
@@ -239,7 +236,7 @@ flow('without a worker the page reckons in slices, with the same result', {}, as
     const tab = await page.tab.context().newPage();
     await tab.addInitScript(refusal);
     await tab.goto(page.tab.url());
-    await tab.locator('[data-testid="grid-progress"][data-done="true"]').waitFor({ state: 'attached' });
+    await new FarendPage(tab).reckoned();
     assert.deepEqual(await tab.locator('.cell').allInnerTexts(), by);
     await tab.close();
   }

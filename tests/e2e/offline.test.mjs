@@ -93,7 +93,7 @@ const update = (page) =>
 /** Opens the whole yard, and waits until the page's own worker has reckoned it. */
 const reckon = async (page) => {
   await page.openView('grid');
-  await page.tab.locator('[data-testid="grid-progress"][data-done="true"]').waitFor({ state: 'attached' });
+  await page.reckoned();
   assert.equal(page.tab.workers().length, 1);
 };
 

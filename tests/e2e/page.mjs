@@ -59,6 +59,11 @@ export class FarendPage {
     await part.locator(':scope > summary + *').first().waitFor();
   }
 
+  /** Waits until the whole yard is reckoned. */
+  async reckoned() {
+    await this.tab.locator('[data-testid="grid-progress"][data-done="true"]').waitFor({ state: 'attached' });
+  }
+
   // Choices
 
   machine() {

@@ -7,7 +7,7 @@ const DETAILS = ['fit', 'choose', 'wanted', 'claims', 'cost', 'beside', 'work', 
 const reading = async (page, id) => {
   await page.openView('grid');
   await page.part(id).click();
-  await page.tab.locator('[data-testid="grid-progress"][data-done="true"]').waitFor({ state: 'attached' });
+  await page.reckoned();
 };
 
 export const VIEWS = {

@@ -4,31 +4,22 @@
 //! The same random ones each time: `PROPTEST_RNG_SEED` gives others, `PROPTEST_CASES` more.
 
 mod mutated;
+#[path = "../seeded.rs"]
+mod seeded;
 
+use farend_tests::folder::files;
 use farend_tests::fuzzing::{TARGETS, target};
 use mutated::mutated;
-use proptest::test_runner::{Config, RngSeed, TestError, TestRunner};
+use proptest::test_runner::{TestError, TestRunner};
 use std::collections::BTreeSet;
 use std::fs;
 use std::panic::{AssertUnwindSafe, catch_unwind};
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 /// What is committed.
 const CORPUS: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../fuzz/corpus");
 /// Inputs that have failed on this machine.
 const FOUND: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../fuzz/found");
-
-/// The files of a folder in the order of their names; none where it isn't there.
-fn files(folder: &Path) -> Vec<PathBuf> {
-    let Ok(entries) = fs::read_dir(folder) else {
-        return Vec::new();
-    };
-    let mut files: Vec<_> = entries
-        .map(|entry| entry.expect("an entry").path())
-        .collect();
-    files.sort();
-    files
-}
 
 fn corpus(name: &str) -> Vec<Vec<u8>> {
     let files = files(&Path::new(CORPUS).join(name));
@@ -69,27 +60,15 @@ fn every_folder_belongs_to_a_target() {
 /// fails.
 fn try_many(name: &str, number: u32) {
     let target = target(name);
-    let asked = Config::default();
-    let config = Config {
-        cases: match std::env::var_os("PROPTEST_CASES") {
-            None => number,
-            Some(_) => asked.cases,
-        },
-        rng_seed: match asked.rng_seed {
-            RngSeed::Random => RngSeed::Fixed(540),
-            fixed => fixed,
-        },
-        failure_persistence: None,
-        ..asked
-    };
-    let cases = config.cases;
+    let config = seeded::cases(number);
+    let inputs = config.cases;
     let mut runner = TestRunner::new(config);
     let found = runner.run(&mutated(corpus(name)), |bytes| {
         (target.holds)(&bytes);
         Ok(())
     });
     match found {
-        Ok(()) => println!("{name}: {cases} inputs"),
+        Ok(()) => println!("{name}: {inputs} inputs"),
         Err(TestError::Abort(why)) => panic!("{name}: {why}"),
         Err(TestError::Fail(why, bytes)) => {
             let folder = Path::new(FOUND).join(name);

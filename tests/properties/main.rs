@@ -18,6 +18,8 @@ mod monotone;
 mod plain;
 mod random;
 mod ranges;
+#[path = "../seeded.rs"]
+mod seeded;
 mod shafts;
 mod tables;
 mod units;
@@ -25,27 +27,18 @@ mod uses;
 mod wanted;
 mod work;
 
-use proptest::test_runner::{Config, RngSeed};
+use proptest::test_runner::Config;
 
-/// So many cases, the same each time unless the environment wants others.
+/// So many cases, the same each time unless the environment wants others. A fault found gets a test of
+/// its own.
 fn cases(number: u32) -> Config {
-    let asked = Config::default();
+    let seeded = seeded::cases(number);
     Config {
-        cases: match std::env::var_os("PROPTEST_CASES") {
-            None => number,
-            Some(_) => asked.cases,
-        },
-        rng_seed: match asked.rng_seed {
-            RngSeed::Random => RngSeed::Fixed(540),
-            fixed => fixed,
-        },
-        // A fault found gets a test of its own.
-        failure_persistence: None,
         // A yard of many fields takes minutes to shrink: only where the environment asks for it.
         max_shrink_iters: match std::env::var_os("PROPTEST_MAX_SHRINK_ITERS") {
             None => 0,
-            Some(_) => asked.max_shrink_iters,
+            Some(_) => seeded.max_shrink_iters,
         },
-        ..asked
+        ..seeded
     }
 }

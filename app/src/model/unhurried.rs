@@ -26,7 +26,10 @@ impl Dragging {
 
     /// A step of it.
     pub fn step(self) {
-        self.is.set(true);
+        // Only what begins is news: each change of it copies the results.
+        if !self.is.get_untracked() {
+            self.is.set(true);
+        }
         self.at_rest.then(move || {
             self.is.try_set(false);
         });

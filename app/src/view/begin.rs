@@ -49,7 +49,11 @@ impl Begin {
         let with_demo = browser::fragment() == link::DEMO;
         let opened = match (with_demo, has_address) {
             (true, false) => Some(Keeper::start_with_demo()),
-            (true, true) => Some((demo(), Keeper::of_address(&demo()))),
+            (true, true) => {
+                let demo = demo();
+                let keeper = Keeper::of_address(&demo);
+                Some((demo, keeper))
+            }
             (false, false) => Some(Keeper::start()),
             (false, true) => None,
         };

@@ -26,6 +26,11 @@ pub use successor::successor;
 pub fn finish(root: &Path, dist: &Path) -> Result<()> {
     icons::draw(root, dist)?;
     notices::write(root, dist)?;
+    seal(root, dist)
+}
+
+/// Adds what follows from all files of the page as they are.
+fn seal(root: &Path, dist: &Path) -> Result<()> {
     integrity::write(dist)?;
     let version = version::stamp(root, dist)?;
     worker::write(root, dist, &version)?;

@@ -7,7 +7,7 @@ use anyhow::{Context, Result};
 
 use super::files::{self, PAGE};
 use super::sum::Sum;
-use super::{finish, html};
+use super::{html, seal};
 
 /// What the start script of the next version has more.
 const CHANGE: &str = "\n// The next version.\n";
@@ -41,5 +41,5 @@ pub fn successor(root: &Path, dist: &Path, next: &Path) -> Result<()> {
     fs::write(next.join(&new), content)?;
     fs::remove_file(next.join(&old))?;
     fs::write(next.join(PAGE), page.replace(&old, &new))?;
-    finish(root, next)
+    seal(root, next)
 }

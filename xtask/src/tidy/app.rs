@@ -135,13 +135,6 @@ fn receiver(it: &syn::Expr) -> String {
 mod tests {
     use super::*;
 
-    fn planted(code: &str) -> File {
-        File {
-            path: "planted.rs".to_owned(),
-            text: code.to_owned(),
-        }
-    }
-
     #[test]
     fn a_call_of_the_physics_is_told_wherever_it_stands() {
         for code in [
@@ -152,18 +145,21 @@ mod tests {
             "fn f() { view! { <p>{farend_core::physics::shaft::torque(p, w)}</p> } }",
             "use farend_core::{yard::Yard, chain::Chain};",
         ] {
-            assert!(!reckoning(&planted(code)).unwrap().is_empty(), "{code}");
+            assert!(
+                !reckoning(&File::planted(code)).unwrap().is_empty(),
+                "{code}"
+            );
         }
         let kinds = "use farend_core::physics::oil::Grade; fn f() { Grade::ALL }";
-        assert!(reckoning(&planted(kinds)).unwrap().is_empty());
+        assert!(reckoning(&File::planted(kinds)).unwrap().is_empty());
     }
 
     #[test]
     fn an_effect_that_writes_is_told() {
         let code = "fn f() { Effect::new(move |_| { if a.get() { model.state.update(|it| it.b = 1) } }); }";
-        let faults = writing(&planted(code)).unwrap();
+        let faults = writing(&File::planted(code)).unwrap();
         assert_eq!(faults, ["planted.rs: an effect writes to state"]);
         let reads = "fn f() { Effect::new(move |_| keep(a.get())); let on = move |_| a.set(1); }";
-        assert!(writing(&planted(reads)).unwrap().is_empty());
+        assert!(writing(&File::planted(reads)).unwrap().is_empty());
     }
 }

@@ -13,6 +13,17 @@ pub struct File {
     pub text: String,
 }
 
+#[cfg(test)]
+impl File {
+    /// One that is nowhere, with something in it that must be told or mustn't.
+    pub fn planted(text: &str) -> Self {
+        Self {
+            path: "planted.rs".to_owned(),
+            text: text.to_owned(),
+        }
+    }
+}
+
 /// What isn't ours or isn't written by hand.
 const PASSED_OVER: [&str; 5] = ["target", "dist", "node_modules", ".git", "__pycache__"];
 

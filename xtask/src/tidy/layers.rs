@@ -100,13 +100,6 @@ impl Visit<'_> for Statics {
 mod tests {
     use super::*;
 
-    fn planted(code: &str) -> File {
-        File {
-            path: "planted.rs".to_owned(),
-            text: code.to_owned(),
-        }
-    }
-
     #[test]
     fn what_is_of_a_browser_is_told() {
         let package = |name: &str| (name.to_owned(), "1.0.0".to_owned());
@@ -123,7 +116,7 @@ mod tests {
     fn a_layer_that_looks_up_is_told() {
         let code = "use crate::{quantity::Power, machine::Machine}; use crate::physics::oil::Oil;
             fn f() { crate::route::best() }";
-        let faults = above(&planted(code), "physics", &["quantity"]).unwrap();
+        let faults = above(&File::planted(code), "physics", &["quantity"]).unwrap();
         let expected = [
             "planted.rs: physics may not know machine",
             "planted.rs: physics may not know route",
@@ -137,6 +130,6 @@ mod tests {
             thread_local! { static SEEN: u8 = 0; }
             #[cfg(test)] mod tests { static FINE: u8 = 0; }
             const ALSO_FINE: &'static str = \"\";";
-        assert_eq!(kept(&planted(code)).unwrap().len(), 2);
+        assert_eq!(kept(&File::planted(code)).unwrap().len(), 2);
     }
 }
