@@ -4,8 +4,7 @@ import assert from 'node:assert/strict';
 
 import { assertStrong } from './accessibility.mjs';
 import { flow } from './flow.mjs';
-
-const VIEWS = ['pair', 'grid', 'yard', 'practice'];
+import { VIEWS } from './views.mjs';
 
 const turnOn = (page) => page.part('outdoors').click();
 
@@ -48,9 +47,8 @@ flow('the choice stays with the browser, and goes again', {}, async (page) => {
 for (const [width, height] of [[768, 1024], [1024, 768], [390, 844], [844, 390]]) {
   flow(`all is large and in reach at ${width} x ${height}`, { viewport: { width, height } }, async (page) => {
     await turnOn(page);
-    for (const view of VIEWS) {
-      await page.part(`view-${view}`).click();
-      await page.tab.locator('.page > *:not(:empty)').first().waitFor();
+    for (const [view, open] of Object.entries(VIEWS)) {
+      await open(page);
       assert.deepEqual(await tooSmall(page), [], view);
       const over = await page.tab.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       assert.ok(over <= 0, `${view}: ${over} px lie beside the screen`);
@@ -60,9 +58,8 @@ for (const [width, height] of [[768, 1024], [1024, 768], [390, 844], [844, 390]]
 
 flow('text keeps 7:1 in every view', { viewport: { width: 1024, height: 768 } }, async (page) => {
   await turnOn(page);
-  for (const view of VIEWS) {
-    await page.part(`view-${view}`).click();
-    await page.tab.locator('.page > *:not(:empty)').first().waitFor();
+  for (const open of Object.values(VIEWS)) {
+    await open(page);
     await assertStrong(page);
   }
 });
