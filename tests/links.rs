@@ -1,5 +1,7 @@
 //! Links: a state comes back as it was, and a damaged link never becomes another state.
 
+mod seeded;
+
 use base64::Engine as _;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use farend_core::choice::Weight;
@@ -28,20 +30,10 @@ use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
 use proptest::sample::{Index, select};
-use proptest::test_runner::RngSeed;
+use seeded::cases;
 
 /// Rounding of a number on its way through the link's units and back, relative.
 const ROUNDING: f64 = 1e-12;
-
-fn cases(number: u32) -> ProptestConfig {
-    ProptestConfig {
-        cases: number,
-        // The same cases each time; a fault found gets a test of its own.
-        rng_seed: RngSeed::Fixed(540),
-        failure_persistence: None,
-        ..ProptestConfig::default()
-    }
-}
 
 fn oil() -> impl Strategy<Value = OilSettings> {
     (option::of(1.0..400.0), option::of(20.0..420.0)).prop_map(|(flow, relief)| OilSettings {

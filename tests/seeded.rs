@@ -1,5 +1,5 @@
-//! Random cases that are the same each time. Of `properties` and `fuzzing`: the library of these tests,
-//! which the fuzzer is built with too, does without proptest.
+//! Random cases that are the same each time. A module of each test that draws some: the library of these
+//! tests, which the fuzzer is built with too, does without proptest.
 
 use proptest::test_runner::{Config, RngSeed};
 

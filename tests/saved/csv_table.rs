@@ -4,7 +4,6 @@ use csv::ReaderBuilder;
 use farend_core::export::csv::{Cell, STARTS_FORMULA, Table};
 use proptest::collection::vec;
 use proptest::prelude::*;
-use proptest::test_runner::{Config, RngSeed};
 
 fn cell() -> impl Strategy<Value = Cell> {
     let formula = (
@@ -54,12 +53,7 @@ fn is_guarded(written: &str, text: &str) -> bool {
 }
 
 proptest! {
-    #![proptest_config(Config {
-        cases: 1000,
-        rng_seed: RngSeed::Fixed(540),
-        failure_persistence: None,
-        ..Config::default()
-    })]
+    #![proptest_config(crate::seeded::cases(1000))]
 
     #[test]
     fn every_cell_comes_back(table in table()) {

@@ -3,3 +3,5 @@
 mod comparison;
 mod csv_table;
 mod schema;
+#[path = "../seeded.rs"]
+mod seeded;
