@@ -25,9 +25,11 @@ export function watch(page) {
     if (['error', 'warning'].includes(message.type())) faults.push(`console: ${message.text()}`);
   });
   page.on('pageerror', (error) => faults.push(`uncaught: ${error.message}`));
-  page.on('requestfailed', (request) =>
-    faults.push(`request failed: ${request.url()} ${request.failure()?.errorText}`),
-  );
+  page.on('requestfailed', (request) => {
+    const why = request.failure()?.errorText;
+    // Given up because the page was left while it was still coming.
+    if (why !== 'net::ERR_ABORTED') faults.push(`request failed: ${request.url()} ${why}`);
+  });
   page.on('response', (response) => {
     if (response.status() >= 400) faults.push(`answer ${response.status()}: ${response.url()}`);
   });

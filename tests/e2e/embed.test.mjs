@@ -92,7 +92,6 @@ for (const { name, back, ...setting } of SETTINGS) {
     const address = new URL(await copied());
     assert.equal(address.href.split('?')[0], pageUrl);
     assert.deepEqual(Object.fromEntries(address.searchParams), query);
-    await page.loaded();
     await tab.goto(address.href);
     await tab.getByTestId('answer').getByText(/Curlew 46/).waitFor();
   });

@@ -32,7 +32,6 @@ for (const [width, height] of [[390, 844], [1280, 900]]) {
     await keepPicture({ tab }, `example-dealer-sheet-${width}`);
     const address = await decodedCode(page);
     assert.equal(address.split('?')[0], pageUrl);
-    await page.loaded();
     await tab.goto(address);
     await tab.getByTestId('answer').getByText(/Snow thrower on the Sorrel 55/).waitFor();
     assert.match(await tab.getByTestId('yard-name').innerText(), /^Kettle Notch/);

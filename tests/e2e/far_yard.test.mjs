@@ -67,7 +67,6 @@ inTab('while it’s on its way the page says so, and takes the link when it’s 
   await page.part('answer').waitFor();
   await page.choose(machine.id, implement.id);
   const link = await page.linkAfter('');
-  await page.loaded();
   await tab.goto('about:blank');
   answering('/late.json', (_, response) => response.writeHead(200, SHARED).end(text));
   await tab.goto(framedAddress({ yard: address }) + link);

@@ -14,11 +14,6 @@ export class FarendPage {
     await this.linkAfter('');
   }
 
-  /** Waits until the last part of the program has come: leaving the page before would break that off. */
-  async loaded() {
-    await this.until(() => performance.getEntriesByType('resource').some(({ name }) => name.includes('split_practice')));
-  }
-
   /** Waits until the browser keeps the page for times without network. */
   async keptForOffline() {
     await this.tab.locator('[data-testid="page-kept"][data-kept="true"]').waitFor({ state: 'attached' });
