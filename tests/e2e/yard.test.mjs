@@ -25,7 +25,7 @@ flow('a machine is added from nothing until it is compared', {}, async (page) =>
   await says(page, 'faults', /Rear PTO: at an engine speed of: is missing/);
   await page.enter('rear_pto.engine_rpm', '2300');
   await page.part('faults').waitFor({ state: 'detached' });
-  assert.match(await page.text('part-rear_pto'), /540.rpm at 2,300.rpm of the engine/);
+  assert.match(await page.text('part-rear_pto'), /540.rpm with the engine at 2,300.rpm/);
 
   await page.openView('pair');
   await page.choose('machine', 'snow-thrower-150');

@@ -14,8 +14,8 @@ too-weak = { $pair }: no route does this job well. { $route } comes nearest: { $
 
 ## Reasons, as clauses
 
-brings-part = it brings { $part } of what the job needs; for good it is { $standing }: { $at-work }
-brings-times = it brings { $times } times what the job needs; for good it is { $standing }: { $at-work }
+brings-part = it brings { $part } of what the job needs; in the long run it is { $standing }: { $at-work }
+brings-times = it brings { $times } times what the job needs; in the long run it is { $standing }: { $at-work }
 more-than = { $times } times as much arrives as by { $route }
 hooks-up = it is hooked up in about { $time }
 cheapest = of the routes that do the work it costs least to buy

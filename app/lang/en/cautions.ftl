@@ -46,8 +46,9 @@ efficiencies =
     Efficiencies of pumps and motors are those of their rated point; away from it they follow pressure, speed and
     the oil's viscosity.
 hooking-up =
-    Whether it can be hooked up is judged by shafts, speeds, outlets and kits only: weight, hitch, ballast,
-    couplers and direction of rotation are still to be checked at the machine.
+    Whether it can be hooked up is judged by what the yard says of machine, implement and kits: shafts, speeds,
+    direction of rotation, hitch, weight, ballast and couplers. What it doesn't say is asked; what it says is
+    still to be checked at the machine.
 standings =
     Standing is what arrives over what the job needs: Ample from 1.15, Enough from 1.0, Slower from 0.7, Labours
     from 0.4, below that Starves; a rotor below its lowest working speed never gets better than Labours. These
@@ -72,7 +73,7 @@ model-joints =
 model-heat = Heat: every watt that a stage with oil loses heats the oil once; the tank sheds by two rules of thumb.
 model-work =
     Work: what idles grows with the square of the rotor's speed; what is thrown takes energy with the square too;
-    other work takes so much for each tonne, square or cubic metre.
+    other work takes so much for each tonne, square or cubic metre, or metre of way.
 
 ## What isn't modelled
 

@@ -71,15 +71,15 @@ guards-unknown = not known
 category = The machine has { $machine }, the implement { $implement }.
 category-named = category { $category }
 category-unknown = an unknown category
-lift-loader = The implement weighs { $load }, its centre { $centre } out; there the loader lifts: { $lifts }.
+lift-loader = The implement's weight: { $load }, its centre { $centre } out; there the loader lifts: { $lifts }.
     .unknown =
-        The implement weighs { $load }; how far out its centre lies, and so what the loader lifts there, isn't
-        known.
-lift-hitch = The implement weighs { $load }, its centre { $centre } out; there the hitch lifts: { $lifts }.
+        The implement's weight: { $load }; how far out its centre lies, and so what the loader lifts there,
+        isn't known.
+lift-hitch = The implement's weight: { $load }, its centre { $centre } out; there the hitch lifts: { $lifts }.
     .unknown =
-        The implement weighs { $load }; how far out its centre lies, and so what the hitch lifts there, isn't
-        known.
-load-unknown = unknown weight
+        The implement's weight: { $load }; how far out its centre lies, and so what the hitch lifts there,
+        isn't known.
+load-unknown = not known
 lifts-unknown = not known
 front-hooks = The machine takes a subframe in front.
     .unknown = Whether the machine takes a subframe in front isn't known.

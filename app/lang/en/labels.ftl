@@ -33,7 +33,7 @@ save-svg = Picture, sharp at any size (SVG)
 save-png = Picture for slides and mail (PNG)
 save-comparison = This comparison, to open again (JSON)
 close = Close
-not-loaded = This part of the page couldn’t be loaded. Is the network there?
+not-loaded = This part of the page couldn't be loaded. Is the network there?
 try-again = Try again
 
 ## Bars
@@ -88,7 +88,7 @@ seat = Place
 at-work-heading = At work
 hookup = To hook up
 usually = usually
-standing-for-good = For good
+standing-for-good = In the long run
 points = Points
 points-of = { $points } ({ $power } for power, { $wishes } for what matters)
 not-weighed = not weighed
@@ -122,7 +122,7 @@ not-uncertain = Nothing on this route is uncertain.
 rule = Tank sheds
 settles-at = Settles at
 to-limit = From cold to the limit
-for-good = Arrives for good
+for-good = Arrives in the long run
 never = never
 never-done = not done
 too-slow = The rotor is too slow to work properly.
@@ -320,10 +320,17 @@ angle-never = no joint bears that
 
 ## Units as a screen reader should say them
 
-spoken-kilowatts = kilowatts
-spoken-horsepower = mechanical horsepower
 spoken-rpm = revolutions per minute
 spoken-litres-per-minute = litres per minute
 spoken-celsius = degrees Celsius
 spoken-fahrenheit = degrees Fahrenheit
 spoken-gallons = US gallons per minute
+spoken-psi = pounds per square inch
+spoken-metres = metres
+spoken-feet = feet
+spoken-kilometres-per-hour = kilometres per hour
+spoken-miles-per-hour = miles per hour
+spoken-centimetres = centimetres
+spoken-inches = inches
+spoken-kilograms-per-cubic-metre = kilograms per cubic metre
+spoken-pounds-per-cubic-foot = pounds per cubic foot

@@ -8,10 +8,10 @@ bad-file =
 unreadable-file = { $file } couldn't be read from the disk. The yard that was open stays open.
 opened-yard =
     { $file } is open, and opens again with this page: this browser keeps it. It stays on this device. “Edit
-    the yard” can take this step back.
+    yard” can take this step back.
 opened-comparison =
     { $file } is open, with the yard that it was saved in, which this browser keeps. It stays on this device.
-    “Edit the yard” can bring back the yard before.
+    “Edit yard” can bring back the yard before.
 bad-link = { $fault } What you see is the start of this yard.
     .damaged = The link is damaged: perhaps a part was cut off when it was copied.
     .newer = The link was made by a newer version of this page. Reload the page first.

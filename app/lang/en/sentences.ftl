@@ -38,16 +38,16 @@ heat =
     is how { $tank } of oil warm up where only the tank's surface, and a cooler if the yard knows one, cool
     them. The oil shouldn't pass { $limit }.
 too-hot =
-    { $reason } From cold it passes { $limit } after about { $after } of this work; for good, with this tank
-    and no more cooling { $power } can arrive at most.
+    { $reason } From cold it passes { $limit } after about { $after } of this work; in the long run, with this
+    tank and no more cooling, { $power } can arrive at most.
 too-hot-empty =
-    { $reason } From cold it passes { $limit } after about { $after } of this work; for good, with this tank
-    and no more cooling it can't even turn the empty rotor.
+    { $reason } From cold it passes { $limit } after about { $after } of this work; in the long run, with this
+    tank and no more cooling, it can't even turn the empty rotor.
 work-takes = The empty rotor takes { $idle } ({ $idle-range }): { $idle-source }. The work takes { $energy } ({ $energy-range }): { $energy-source }.
 cooling-none = No cooler is needed for this work. The usual tank for this flow: { $tank }.
 cooling =
-    To keep the limit for good, a cooler must take { $power } ({ $cooler }). The usual tank for this flow:
-    { $tank }. Hoses, pipes and housings help; they aren't counted.
+    To keep the limit in the long run, a cooler must take { $power } ({ $cooler }). The usual tank for this
+    flow: { $tank }. Hoses, pipes and housings help; they aren't counted.
 
 budget = of { $net }; taken before: { $taken }
 budget-with-rule = of { $net }; taken before: { $taken }; the trade's plain rule for air: { $rule }

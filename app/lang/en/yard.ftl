@@ -69,7 +69,6 @@ assumed = assumed: { $number }
 stands-elsewhere = Stands elsewhere already.
 # One of a list's groups: "Hydraulic outlets, outlet 2".
 item-at = { $group }, { $item } { $place }
-pto-speeds = { $shaft } at { $engine } of the engine
 
 ## Nothing to compare
 

@@ -47,8 +47,9 @@ efficiencies =
     Los rendimientos de bombas y motores son los de su punto nominal; fuera de él siguen la presión, el régimen y la
     viscosidad del aceite.
 hooking-up =
-    Si se puede acoplar se juzga solo por ejes, regímenes, salidas y kits: el peso, el enganche, el lastre, los
-    enchufes rápidos y el sentido de giro quedan por comprobar en la máquina.
+    Si se puede acoplar se juzga por lo que el patio dice de la máquina, el apero y los kits: ejes, regímenes,
+    sentido de giro, enganche, peso, lastre y enchufes rápidos. Lo que no dice se pregunta; lo que dice queda por
+    comprobar en la máquina.
 standings =
     El resultado es lo que llega dividido por lo que pide el trabajo: Sobrado desde 1,15, Suficiente desde 1,0, Más
     lento desde 0,7, Forzado desde 0,4 y por debajo Escaso; un rotor por debajo de su régimen mínimo de trabajo
@@ -75,7 +76,7 @@ model-heat =
     reglas prácticas.
 model-work =
     Trabajo: lo que gasta en vacío crece con el cuadrado del régimen del rotor; lanzar pide energía también con el
-    cuadrado; los demás trabajos piden tanto por tonelada, por metro cuadrado o por metro cúbico.
+    cuadrado; los demás trabajos piden tanto por tonelada, por metro cuadrado o cúbico, o por metro de recorrido.
 
 ## What isn't modelled
 

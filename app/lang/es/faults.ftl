@@ -47,7 +47,7 @@ expected-implement-of-yard = Debe ser un apero de este patio.
 ## Figures that another must not exceed
 
 bound-engine-rated = el régimen nominal del motor, { $value }
-bound-lifted-height = la altura levantadas, { $value }
+bound-lifted-height = la altura de las rótulas levantadas, { $value }
 bound-machine-mass = el peso de la máquina, { $value }
 bound-viscosity-at-40 = la viscosidad a 40 °C, { $value }
 bound-net-power-there = la potencia neta del motor a ese régimen, { $value }

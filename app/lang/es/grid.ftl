@@ -61,4 +61,4 @@ rear-shaft = Cardán trasero
 mid-shaft = Cardán ventral
 turned-forward = Llevado adelante
 own-hydraulics = Hidráulica propia
-pump-pack = Grupo de bomba
+pump-pack = Grupo hidráulico

@@ -164,9 +164,9 @@ route-turned-forward = Cardán trasero llevado adelante
 route-machine-hydraulics = Hidráulica de la máquina
     .small = hidráulica de la máquina
     .within = la hidráulica de la propia máquina
-route-pump-pack = Grupo de bomba
-    .small = grupo de bomba
-    .within = un grupo de bomba en la TdF
+route-pump-pack = Grupo hidráulico
+    .small = grupo hidráulico
+    .within = un grupo hidráulico en la TdF
 route-skid-steer = Hidráulica de la minicargadora
     .small = hidráulica de la minicargadora
     .within = la hidráulica de la minicargadora
@@ -315,10 +315,17 @@ angle-never = ninguna junta lo aguanta
 
 ## Units as a screen reader should say them
 
-spoken-kilowatts = kilovatios
-spoken-horsepower = caballos de fuerza mecánicos (hp)
 spoken-rpm = revoluciones por minuto
 spoken-litres-per-minute = litros por minuto
 spoken-celsius = grados Celsius
 spoken-fahrenheit = grados Fahrenheit
 spoken-gallons = galones estadounidenses por minuto
+spoken-psi = libras por pulgada cuadrada
+spoken-metres = metros
+spoken-feet = pies
+spoken-kilometres-per-hour = kilómetros por hora
+spoken-miles-per-hour = millas por hora
+spoken-centimetres = centímetros
+spoken-inches = pulgadas
+spoken-kilograms-per-cubic-metre = kilogramos por metro cúbico
+spoken-pounds-per-cubic-foot = libras por pie cúbico

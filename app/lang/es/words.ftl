@@ -36,7 +36,7 @@ direct = Directo, sin nada en medio
 natural = Atmosférico
 turbo = Turbo
 turbo-cooled = Turbo con intercooler
-gear = Engranajes
+gear = Mecánica
 hydrostatic = Hidrostática
 
 ## Circuits, and what steering takes of them
@@ -74,7 +74,7 @@ rear-shaft = Cardán trasero
 mid-shaft = Cardán ventral
 turned-forward = Cardán trasero llevado adelante
 machine-hydraulics = Hidráulica de la máquina
-pump-pack = Grupo de bomba
+pump-pack = Grupo hidráulico
 
 ## Where a figure comes from
 

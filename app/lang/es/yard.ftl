@@ -67,7 +67,6 @@ unclear = No es un número claro. Escríbalo sin signos entre los millares: 1234
 assumed = se supone: { $number }
 stands-elsewhere = Ya está en otro sitio.
 item-at = { $group }, { $item } { $place }
-pto-speeds = { $shaft } con el motor a { $engine }
 
 ## Nothing to compare
 

@@ -48,13 +48,14 @@ efficiencies =
     Les rendements des pompes et des moteurs sont ceux de leur point nominal ; en dehors, ils suivent la pression,
     le régime et la viscosité de l'huile.
 hooking-up =
-    L'attelage n'est jugé que par les arbres, les régimes, les sorties et les kits : le poids, l'attelage trois
-    points, le lestage, les coupleurs et le sens de rotation restent à vérifier sur la machine.
+    L'attelage est jugé d'après ce que le parc dit de la machine, de l'outil et des kits : arbres, régimes, sens de
+    rotation, attelage trois points, poids, lestage et coupleurs. Ce qu'il ne dit pas est à demander ; ce qu'il dit
+    reste à vérifier sur la machine.
 standings =
     Le verdict est ce qui arrive divisé par ce que demande le travail : Confortable dès 1,15, Suffisant dès 1,0, Plus lent
     dès 0,7, À la peine dès 0,4, et À bout en dessous ; un rotor sous son régime de travail le plus bas ne fait jamais
     mieux que « À la peine ». Ces bandes sont le jugement de ce projet.
-units = hp est le cheval-vapeur mécanique de 745,7 W, gpm le gallon américain par minute.
+units = hp est le cheval-vapeur britannique de 745,7 W, gpm le gallon américain par minute.
 
 ## The equations that are used
 
@@ -76,7 +77,8 @@ model-heat =
     règles pratiques.
 model-work =
     Travail : ce que prend la marche à vide croît avec le carré du régime du rotor ; projeter prend une énergie qui
-    croît aussi avec le carré ; les autres travaux prennent tant par tonne, par mètre carré ou par mètre cube.
+    croît aussi avec le carré ; les autres travaux prennent tant par tonne, par mètre carré ou cube, ou par mètre de
+    parcours.
 
 ## What isn't modelled
 

@@ -3,8 +3,8 @@
 try-again = Réessayer
 use-demo = Utiliser le parc de démonstration
 not-loaded = Le parc n'a pas pu être chargé
-of-address = Ce parc vient d'une adresse et se charge chaque fois à nouveau : vos changements durent tant que cette page reste ouverte. Enregistrez le parc dans un fichier pour le retrouver.
-anew = Les changements durent tant que cette page reste ouverte : enregistrez le parc dans un fichier.
+of-address = Ce parc vient d'une adresse et se charge chaque fois à nouveau : vos modifications durent tant que cette page reste ouverte. Enregistrez le parc comme fichier pour le retrouver.
+anew = Les modifications durent tant que cette page reste ouverte : enregistrez le parc comme fichier.
 loading = Le parc se charge depuis { $address } …
 unreachable = Il ne peut pas être atteint : pas de réseau, pas de telle adresse, ou son hébergeur ne le partage pas avec d'autres pages.
 too-slow = Son hébergeur n'a pas répondu à temps.

@@ -47,7 +47,7 @@ expected-implement-of-yard = Doit être un outil de ce parc.
 ## Figures that another must not exceed
 
 bound-engine-rated = le régime nominal du moteur, { $value }
-bound-lifted-height = la hauteur relevées, { $value }
+bound-lifted-height = la hauteur des rotules relevées, { $value }
 bound-machine-mass = le poids de la machine, { $value }
 bound-viscosity-at-40 = la viscosité à 40 °C, { $value }
 bound-net-power-there = la puissance nette du moteur à ce régime, { $value }

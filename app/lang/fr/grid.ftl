@@ -63,4 +63,4 @@ rear-shaft = Arbre arrière
 mid-shaft = Arbre ventral
 turned-forward = Ramené vers l'avant
 own-hydraulics = Hydraulique machine
-pump-pack = Groupe de pompe
+pump-pack = Groupe hydraulique

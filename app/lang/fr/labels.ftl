@@ -31,7 +31,7 @@ save-svg = Image nette à toute taille (SVG)
 save-png = Image pour diapositives et courriel (PNG)
 save-comparison = Cette comparaison, à rouvrir (JSON)
 close = Fermer
-not-loaded = Cette partie de la page n’a pas pu être chargée. Le réseau est-il là ?
+not-loaded = Cette partie de la page n'a pas pu être chargée. Le réseau est-il là ?
 try-again = Réessayer
 
 ## Bars
@@ -165,9 +165,9 @@ route-turned-forward = Arbre arrière ramené vers l'avant
 route-machine-hydraulics = Hydraulique de la machine
     .small = hydraulique de la machine
     .within = l'hydraulique de la machine elle-même
-route-pump-pack = Groupe de pompe
-    .small = groupe de pompe
-    .within = un groupe de pompe sur la prise de force
+route-pump-pack = Groupe hydraulique
+    .small = groupe hydraulique
+    .within = un groupe hydraulique sur la prise de force
 route-skid-steer = Hydraulique de la chargeuse compacte
     .small = hydraulique de la chargeuse compacte
     .within = l'hydraulique de la chargeuse compacte
@@ -316,10 +316,17 @@ angle-never = aucun joint ne le supporte
 
 ## Units as a screen reader should say them
 
-spoken-kilowatts = kilowatts
-spoken-horsepower = chevaux-vapeur mécaniques (hp)
 spoken-rpm = tours par minute
 spoken-litres-per-minute = litres par minute
 spoken-celsius = degrés Celsius
 spoken-fahrenheit = degrés Fahrenheit
 spoken-gallons = gallons américains par minute
+spoken-psi = livres par pouce carré
+spoken-metres = mètres
+spoken-feet = pieds
+spoken-kilometres-per-hour = kilomètres par heure
+spoken-miles-per-hour = miles par heure
+spoken-centimetres = centimètres
+spoken-inches = pouces
+spoken-kilograms-per-cubic-metre = kilogrammes par mètre cube
+spoken-pounds-per-cubic-foot = livres par pied cube

@@ -36,7 +36,7 @@ direct = Direct, rien entre les deux
 natural = Atmosphérique
 turbo = Turbo
 turbo-cooled = Turbo avec refroidisseur d'air
-gear = Engrenages
+gear = Mécanique
 hydrostatic = Hydrostatique
 
 ## Circuits, and what steering takes of them
@@ -74,7 +74,7 @@ rear-shaft = Arbre arrière
 mid-shaft = Arbre ventral
 turned-forward = Arbre arrière ramené vers l'avant
 machine-hydraulics = Hydraulique de la machine
-pump-pack = Groupe de pompe
+pump-pack = Groupe hydraulique
 
 ## Where a figure comes from
 

@@ -67,7 +67,6 @@ unclear = Ce n'est pas un nombre clair. Écrivez-le sans signe entre les millier
 assumed = supposé : { $number }
 stands-elsewhere = Existe déjà ailleurs.
 item-at = { $group }, { $item } { $place }
-pto-speeds = { $shaft } avec le moteur à { $engine }
 
 ## Nothing to compare
 

@@ -2,8 +2,8 @@
 
 pub use super::say::fit::stop_small;
 
-use super::say::{common, fit as say};
-use super::{clauses, reasons};
+use super::say::fit as say;
+use super::{clauses, in_turn, reasons};
 use crate::number;
 use farend_core::fit::{Check, Item, Judgement};
 use farend_core::hookup::{Seat, Turns};
@@ -54,7 +54,7 @@ pub fn name(check: &Check) -> &'static str {
 
 /// Kits of the yard that fit better.
 pub fn other_kits(names: &[String]) -> String {
-    say::other_kits(&names.join(common::between_clauses()))
+    say::other_kits(&in_turn(names))
 }
 
 /// How many items of each gravity, short: "1 to stop for, 2 to ask".

@@ -304,16 +304,23 @@ pub fn outlet(outlet: Outlet) -> &'static str {
     }
 }
 
-/// A unit as a screen reader should say it.
+/// A unit of what can be turned as a screen reader should say it. "bar" and "%" it says by itself.
 pub fn spoken(symbol: &str) -> &str {
     match symbol {
-        "kW" => spoken_kilowatts(),
-        "hp" => spoken_horsepower(),
         "rpm" => spoken_rpm(),
         "L/min" => spoken_litres_per_minute(),
         "°C" => spoken_celsius(),
         "°F" => spoken_fahrenheit(),
         "gpm" => spoken_gallons(),
+        "psi" => spoken_psi(),
+        "m" => spoken_metres(),
+        "ft" => spoken_feet(),
+        "km/h" => spoken_kilometres_per_hour(),
+        "mph" => spoken_miles_per_hour(),
+        "cm" => spoken_centimetres(),
+        "in" => spoken_inches(),
+        "kg/m³" => spoken_kilograms_per_cubic_metre(),
+        "lb/ft³" => spoken_pounds_per_cubic_foot(),
         other => other,
     }
 }

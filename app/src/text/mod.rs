@@ -38,7 +38,7 @@ pub fn list(items: &[impl AsRef<str>]) -> String {
 
 /// Clauses as one sentence.
 pub fn clauses(each: &[String]) -> String {
-    stop(&capital(&each.join(common::between_clauses())))
+    stop(&capital(&in_turn(each)))
 }
 
 /// Parts that stand one after the other, as clauses do.

@@ -19,7 +19,7 @@ use farend_core::standing::Verdict;
 use farend_core::thermal::{HOTTEST, Heat};
 use farend_core::units::{Quantity, UnitSystem};
 
-/// How the route with oil compares, where the best one is a shaft.
+/// How the machine's own hydraulics compare, where another route is the best.
 pub fn contrast(all: &Comparison, units: UnitSystem) -> Option<String> {
     let ranked = all.ranked();
     let (best, most) = ranked.first()?;
@@ -40,7 +40,7 @@ pub fn contrast(all: &Comparison, units: UnitSystem) -> Option<String> {
     Some(told.said())
 }
 
-/// A name up to its first comma, as people say it.
+/// A name up to its first comma, as people say it: "Curlew 46" of "Curlew 46, utility tractor".
 pub fn short(name: &str) -> &str {
     name.split(',').next().unwrap_or(name)
 }
@@ -166,7 +166,7 @@ pub fn verdict(verdict: &Verdict) -> String {
     }
 }
 
-/// A gear of the PTO: "540 rpm at an engine speed of 2,200 rpm".
+/// A gear of the PTO: "540 rpm with the engine at 2,200 rpm".
 pub fn pto_gear(pto: &Pto, units: UnitSystem) -> String {
     let speed = |speed| number::shown(Quantity::Speed(speed), units);
     say::PtoGear {

@@ -2,8 +2,8 @@
 
 pub use super::say::tables_in::*;
 
-use super::items;
-use super::say::{common, tables_in as say};
+use super::say::tables_in as say;
+use super::{in_turn, items};
 use crate::model::table::Preview;
 use crate::number;
 use farend_core::yard::list::List;
@@ -123,7 +123,7 @@ pub fn change(change: &Change) -> String {
 
 /// The entries that go.
 pub fn removed(names: &[String]) -> String {
-    removed_are(&names.join(common::between_clauses()))
+    removed_are(&in_turn(names))
 }
 
 /// How many rows are left out of what is shown.

@@ -4,7 +4,8 @@ pub use super::faults::limits;
 pub use super::say::yard::*;
 pub use super::tables_in::of as list_name;
 
-use super::say::{fit, yard as say};
+use super::say::{fit, sentences::PtoGear, yard as say};
+use super::sentences::short;
 use super::{amount, faults, fields, hints, items, list, named, small, words};
 use crate::figure::Counts;
 use crate::number;
@@ -104,11 +105,6 @@ pub fn deed(deed: &Deed) -> String {
     }
 }
 
-/// A name up to its first comma: "Curlew 46" of "Curlew 46, utility tractor".
-fn short(name: &str) -> &str {
-    name.split(',').next().unwrap_or(name)
-}
-
 /// The rule that is broken at a field.
 pub fn rule(fault: &Fault, counts: Counts, units: UnitSystem) -> String {
     match &fault.rule {
@@ -162,7 +158,8 @@ fn fault_at(path: &str) -> String {
     }
 }
 
-/// A group or a list in one line: "540 rpm at 2,400 rpm", "Remotes, flow on the sheet 52 L/min".
+/// A group or a list in one line: "540 rpm with the engine at 2,400 rpm", "Remotes, flow on the
+/// sheet 52 L/min".
 pub fn summary(field: &Field, value: Option<&Value>, units: UnitSystem) -> String {
     match (field.shape, value) {
         (Shape::Many { of, .. }, Some(Value::Array(items))) => match items.as_slice() {
@@ -194,8 +191,8 @@ fn pto(key: &str, fields: &[Field], value: &Value, units: UnitSystem) -> Option<
     };
     let rpm = speed("rpm").filter(|_| key.ends_with("pto"))?;
     Some(match speed("engine_rpm") {
-        Some(engine) => say::PtoSpeeds {
-            shaft: &rpm,
+        Some(engine) => PtoGear {
+            speed: &rpm,
             engine: &engine,
         }
         .said(),

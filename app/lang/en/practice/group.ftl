@@ -38,8 +38,8 @@ none-yet = Nobody has said anything yet.
 says = the group
 right = this is it
 spread = { $count ->
-    [one] { $count } voice: { $range }; the one in the middle says { $middle }.
-   *[other] { $count } voices: { $range }; the one in the middle says { $middle }.
+    [one] { $count } voice: { $middle }.
+   *[other] { $count } voices: { $range }; in the middle, { $middle }.
 }
 
 ## On paper

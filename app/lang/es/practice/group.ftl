@@ -37,8 +37,8 @@ none-yet = Nadie ha dicho nada todavía.
 says = del grupo
 right = es esta
 spread = { $count ->
-    [one] { $count } voz: { $range }; la del medio dice { $middle }.
-   *[other] { $count } voces: { $range }; la del medio dice { $middle }.
+    [one] { $count } voz: { $middle }.
+   *[other] { $count } voces: { $range }; en el medio, { $middle }.
 }
 
 ## On paper

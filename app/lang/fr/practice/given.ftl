@@ -26,7 +26,7 @@ rotor-facts = fait pour { $rated }, travaille à partir de { $lowest }
 need = Le travail demande
 motor = Moteur hydraulique
     .facts = { $displacement }, jusqu'à { $flow } et { $pressure }
-    .geared = { $displacement }, jusqu'à { $flow } et { $pressure }, 1 pour { $ratio } vers le rotor
+    .geared = { $displacement }, jusqu'à { $flow } et { $pressure }, 1 à { $ratio } vers le rotor
 input-rear = Entrée pour l'arrière
 input-front = Entrée pour l'avant
 shaft = { $speed }, doit tourner { $direction }
@@ -36,7 +36,7 @@ shaft = { $speed }, doit tourner { $direction }
 
 kit = Kit
 kit-box = Boîtier du kit
-    .facts = 1 pour { $ratio }
+    .facts = 1 à { $ratio }
 kit-pump = Pompe du kit
     .facts = { $displacement } par tour, tarage { $relief }
 hoses = Flexibles

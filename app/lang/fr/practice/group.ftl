@@ -37,8 +37,8 @@ none-yet = Personne n'a encore rien dit.
 says = du groupe
 right = c'est celle-ci
 spread = { $count ->
-    [one] { $count } voix : { $range } ; celle du milieu dit { $middle }.
-   *[other] { $count } voix : { $range } ; celle du milieu dit { $middle }.
+    [one] { $count } voix : { $middle }.
+   *[other] { $count } voix : { $range } ; au milieu, { $middle }.
 }
 
 ## On paper

@@ -10,7 +10,7 @@ your-place = Vous avez dit
 arrives = Arrive
 reason = Pourquoi
 change = Changement
-reaches = Suffit ?
+reaches = Cela suffit ?
 
 ## The first word on it
 

@@ -2,10 +2,9 @@
 
 use super::given::{Fact, Given, none, place};
 use super::{not_known, yes_or_no};
-use crate::text::fit;
-use crate::text::say::common;
 use crate::text::say::practice::given;
 use crate::text::say::practice::given_fit as say;
+use crate::text::{fit, in_turn};
 use farend_core::kit::Kit;
 use farend_core::route::RouteId;
 use farend_core::route::part::Part;
@@ -109,7 +108,7 @@ impl Given<'_> {
         if let Some(circuit) = circuit {
             drain.push(say::case_drain_machine(yes_or_no(circuit.case_drain)));
         }
-        facts.push((say::case_drain(), drain.join(common::between_clauses())));
+        facts.push((say::case_drain(), in_turn(&drain)));
         if let Some(loader) = self.scene.machine.loader {
             let there = yes_or_no(loader.third_function).to_owned();
             facts.push((say::third_function(), there));

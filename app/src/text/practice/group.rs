@@ -26,11 +26,14 @@ pub fn spread(powers: &[Power], units: UnitSystem) -> String {
     let (Some(low), Some(high)) = (sorted.first(), sorted.last()) else {
         return none_yet().to_owned();
     };
-    let middle = sorted.get(sorted.len() / 2).unwrap_or(low);
+    // Of an even number of voices the middle lies between two.
+    let [before, after] = [(powers.len() - 1) / 2, powers.len() / 2]
+        .map(|place| sorted.get(place).copied().unwrap_or(*low));
+    let middle = (before + after) * 0.5;
     Spread {
         count: powers.len(),
         range: &number::range(Quantity::Power(*low), Quantity::Power(*high), units),
-        middle: &number::power(*middle, units),
+        middle: &number::power(middle, units),
     }
     .said()
 }

@@ -2,9 +2,8 @@
 
 use super::case;
 use crate::number;
-use crate::text::say::common;
 use crate::text::say::practice::outcome as say;
-use crate::text::{capital, claims, clauses, fit, labels, list, remark, stop};
+use crate::text::{capital, claims, clauses, fit, in_turn, labels, list, remark, stop};
 use farend_core::claims::{Answer as Claim, Check};
 use farend_core::fit::{Item, Judgement, gravest};
 use farend_core::practice::{Answer, Case, Confidence, Guess, Judged, Misconception, Truth};
@@ -32,9 +31,7 @@ pub fn headline(judged: &Judged, confidence: Confidence) -> &'static str {
 /// What was said.
 pub fn said(case: &Case, guess: &Guess, units: UnitSystem) -> String {
     match guess {
-        Guess::Order { order, cant } => {
-            capital(&order_of(order, cant).join(common::between_clauses()))
-        }
+        Guess::Order { order, cant } => capital(&in_turn(&order_of(order, cant))),
         Guess::Power(power) => number::power(*power, units),
         Guess::Choice(place) => {
             let choices = case::choices(case, units);

@@ -2,7 +2,7 @@
 
 use crate::number;
 use crate::text::say::practice::walk as say;
-use crate::text::{items, labels, pair, sentences, small};
+use crate::text::{items, labels, pair};
 use farend_core::chain::Passage;
 use farend_core::compare::Run;
 use farend_core::drive::{Drive, Rate};
@@ -64,7 +64,7 @@ pub fn influence(influence: &Influence, units: UnitSystem) -> String {
     let (least, most) = if a < b { (a, b) } else { (b, a) };
     let (least, most) = (Quantity::Power(least), Quantity::Power(most));
     say::Influence {
-        figure: &small(&sentences::figure_of(influence)),
+        figure: labels::figure(influence.figure),
         range: &number::range(least, most, units),
     }
     .said()

@@ -165,6 +165,8 @@ fn Asked(case: Case, told: RwSignal<String>) -> impl IntoView {
         let place = alone.place.get()?;
         Some(text::of_set(place, practice.set.read().len()))
     };
+    // A yard that was changed lays another case under the same draw: to that nothing was said.
+    let is_open = Memo::new(move |_| alone.desk.answer.read().is_some());
     view! {
         <article class="case" data-testid="case" data-help=move || alone.help.get().word()>
             <CaseHead case=head>
@@ -172,7 +174,7 @@ fn Asked(case: Case, told: RwSignal<String>) -> impl IntoView {
                     {set_place} " " {pair(&text::number_of(help.draw.seed), text::kind(help.draw.kind))}
                 </p>
             </CaseHead>
-            {move || match alone.committed.get() {
+            {move || match alone.committed.get().filter(|_| is_open.get()) {
                 None => {
                     view! {
                         <HelpBeside case=help.clone() />

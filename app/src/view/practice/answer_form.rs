@@ -97,11 +97,11 @@ fn PowerGuess(power: RwSignal<Option<Power>>) -> impl IntoView {
                 Some(Quantity::Power(power.get()?).shown_in(model.units.get()).0)
             })
             hint=""
-            enter=Callback::new(move |entered| {
-                let entered = entered_power(model, entered);
-                let fits = entered.is_some();
+            enter=Callback::new(move |entered: Option<f64>| {
+                let said = entered_power(model, entered);
+                let fits = said.is_some() || entered.is_none();
                 if fits {
-                    power.set(entered);
+                    power.set(said);
                 }
                 fits
             })

@@ -88,14 +88,15 @@ fn Maker(sheet: RwSignal<Option<Sheet>>) -> impl IntoView {
         if let Some(count) = count {
             change(&|set| CaseSet { count, ..set });
         }
-        count.is_some()
+        // An emptied field has its number back.
+        count.is_some() || entered.is_none()
     });
     let enter_seed = Callback::new(move |entered: Option<f64>| {
         let seed = entered.and_then(|number| whole(number, (0, u32::MAX)));
         if let Some(seed) = seed {
             change(&|set| CaseSet { seed, ..set });
         }
-        seed.is_some()
+        seed.is_some() || entered.is_none()
     });
     let save = move |_| {
         let Some(set) = untrack(|| group.chosen()) else {

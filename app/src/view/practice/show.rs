@@ -135,7 +135,13 @@ fn Answer() -> impl IntoView {
     };
     view! {
         <div class="tools">
-            <button type="button" class="commit" data-testid="reveal" on:click=press>
+            <button
+                type="button"
+                class="commit"
+                data-testid="reveal"
+                disabled=move || desk.case.read().is_none()
+                on:click=press
+            >
                 {move || if is_open() { group::take_back() } else { group::reveal() }}
             </button>
         </div>

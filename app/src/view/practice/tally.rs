@@ -3,6 +3,7 @@
 use super::answer_form::{entered_power, power_unit};
 use crate::model::Model;
 use crate::model::practice::PracticeModel;
+use crate::model::practice::desk::Worked;
 use crate::number;
 use crate::text::practice::{self as text, case as words, group};
 use crate::text::{brackets, named};
@@ -143,10 +144,7 @@ fn Powers() -> impl IntoView {
 }
 
 /// The powers on a line, and the true range once it's revealed.
-fn dots(
-    powers: &[Power],
-    worked: Option<&crate::model::practice::desk::Worked>,
-) -> impl IntoView + use<> {
+fn dots(powers: &[Power], worked: Option<&Worked>) -> impl IntoView + use<> {
     let truth = worked.and_then(|worked| match &worked.answer.truth {
         Truth::Amount { delivered, .. } => Some(*delivered),
         _ => None,

@@ -79,15 +79,21 @@ fn Ask(step: Step, passage: Memo<Option<Passage>>, told: RwSignal<&'static str>)
         part.set(Some(to / 100.0));
     };
     let enter = Callback::new(move |entered: Option<f64>| {
+        let Some(entered) = entered else {
+            part.set(None);
+            return true;
+        };
+        let units = model.units.get_untracked();
         let zero = Quantity::Power(Power::ZERO);
-        let entered = entered.and_then(|it| zero.entered_in(model.units.get_untracked(), it));
-        let Some(Quantity::Power(power)) = entered else {
+        let Some(Quantity::Power(power)) = zero.entered_in(units, entered) else {
             return false;
         };
-        let of = power / untrack(|| taken(passage));
-        let fits = (0.0..=1.0).contains(&of);
+        let all = untrack(|| taken(passage));
+        // All of it is typed as it's shown, which may be rounded up.
+        let is_all = number::power(power, units) == number::power(all, units);
+        let fits = all > Power::ZERO && power >= Power::ZERO && (power <= all || is_all);
         if fits {
-            part.set(Some(of));
+            part.set(Some((power / all).min(1.0)));
         }
         fits
     });
