@@ -174,7 +174,7 @@ fn implements(yard: &Yard, arranged: &Arranged) -> Vec<String> {
         .collect()
 }
 
-/// Rising where each is not above the next.
+/// Whether none is below the next.
 fn falls<T: PartialOrd>(values: &[T]) -> bool {
     values.windows(2).all(|pair| pair[0] >= pair[1])
 }

@@ -35,10 +35,26 @@ fn a_set_comes_back_with_the_same_draws() {
 fn all_faults_of_a_set_come_at_once() {
     let text = r#"{ "format": "farend-practice-set", "format_version": 1, "yard": "",
         "seed": -1, "kinds": ["route", "guesswork"], "count": 31, "colour": "red" }"#;
-    let faults = SavedSet::from_json(text).expect_err("six faults");
+    let faults = SavedSet::from_json(text).expect_err("five faults");
     let mut paths: Vec<_> = faults.iter().map(|fault| fault.path.as_str()).collect();
     paths.sort_unstable();
     assert_eq!(paths, ["colour", "count", "kinds[1]", "seed", "yard"]);
+}
+
+/// As some programs write them.
+#[test]
+fn whole_numbers_of_a_set_may_be_written_with_a_point() {
+    let saved = a_set();
+    let text = saved.to_json().expect("JSON");
+    for whole in [
+        "\"format_version\": 1",
+        "\"seed\": 4294967295",
+        "\"count\": 30",
+    ] {
+        let with_point = text.replace(whole, &format!("{whole}.0"));
+        assert_ne!(with_point, text);
+        assert_eq!(SavedSet::from_json(&with_point).as_ref(), Ok(&saved));
+    }
 }
 
 #[test]

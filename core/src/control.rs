@@ -82,7 +82,7 @@ impl Control {
 
     /// The controls that bear on a route, the engine's speed first.
     pub fn of(route: RouteId) -> &'static [Self] {
-        if route == RouteId::PumpPack {
+        if route.has_kit_pump() {
             &[
                 Self::EngineSpeed,
                 Self::PackFlow,

@@ -227,7 +227,7 @@ phrases! {
         AtLeastOne = "A comparison needs at least one.",
 
         // Files.
-        TooLarge = "This is larger than any yard: is it the right file?",
+        TooLarge = "This is larger than any such file: is it the right one?",
         NoYard = "A yard file begins with { and ends with }: is it the right file?",
         NoJson = "It isn't JSON: look for a missing comma, quote or bracket there.",
         Newer = "A newer version of this page made it: reload the page first.",

@@ -323,10 +323,14 @@ impl Machine {
         economical.or(self.rear_pto.as_ref())
     }
 
-    /// The engine speed to begin with: that of the rear PTO, of the mid PTO, or the rated one.
+    /// The rear PTO, in its economy gear where that is wished and there; without one the mid PTO.
+    pub fn first_pto(&self, economy: bool) -> Option<&Pto> {
+        self.rear_pto(economy).or(self.mid_pto.as_ref())
+    }
+
+    /// The engine speed to begin with: that of the first PTO, or the rated one.
     pub fn working_speed(&self, economy: bool) -> AngularSpeed {
-        self.rear_pto(economy)
-            .or(self.mid_pto.as_ref())
+        self.first_pto(economy)
             .map_or(self.engine.rated, |pto| pto.engine_speed)
     }
 }

@@ -5,7 +5,7 @@ use crate::kit::Kit;
 use crate::machine::Machine;
 use crate::quantity::{Power, Time};
 use crate::route::RouteId;
-use crate::route::part::{Part, nearest_shaft};
+use crate::route::part::nearest_shaft;
 use crate::yard::rules_hookup::PRICE_LIMITS;
 
 /// What a route costs to buy, each part where it's known.
@@ -83,16 +83,8 @@ pub fn yard_prices(
     let variant = if route.needs_oil() {
         implement.motor.as_ref().and_then(|motor| motor.price)
     } else {
-        let input = route.parts().iter().find_map(|part| match part {
-            Part::Shaft(place) => Some(*place),
-            _ => None,
-        });
-        let pto = if route.parts().contains(&Part::MidPto) {
-            machine.mid_pto.as_ref()
-        } else {
-            machine.rear_pto(economy)
-        };
-        input.zip(pto).and_then(|(place, pto)| {
+        let pto = route.pto(machine, economy);
+        route.input_place().zip(pto).and_then(|(place, pto)| {
             let brings = kit.drive.iter().fold(pto.rated, |it, gear| it * gear.ratio);
             nearest_shaft(implement, place, brings)?.price
         })

@@ -8,7 +8,7 @@ use crate::quantity::Time;
 use crate::route::RouteId;
 use crate::seat::{LoaderUse, View};
 use crate::standing::Standing;
-use crate::survey::{Running, Survey, Surveyed};
+use crate::survey::{Running, Survey};
 
 /// Which route to take.
 #[derive(Clone, Debug, PartialEq)]
@@ -127,7 +127,6 @@ pub fn recommend(comparison: &Comparison, survey: &Survey, weights: Weights) -> 
 /// Of the routes that run the one that brings most, and what is in its way: one that does the work
 /// and is stopped before one that is too weak.
 fn nearest(comparison: &Comparison, survey: &Survey) -> Option<(RouteId, Obstacle)> {
-    let running = |route| survey.route(route)?.running.as_ref();
     let ranked = comparison.ranked();
     let stopped = ranked.iter().find(|(route, run)| {
         let items = survey.route(*route).map(|it| it.items.as_slice());
@@ -138,7 +137,8 @@ fn nearest(comparison: &Comparison, survey: &Survey) -> Option<(RouteId, Obstacl
         Some((route, _)) => Some((*route, Obstacle::Stops)),
         None => {
             let (route, _) = ranked.first()?;
-            Some((*route, Obstacle::TooWeak(running(*route)?.for_good)))
+            let running = running_of(survey, *route)?;
+            Some((*route, Obstacle::TooWeak(running.for_good)))
         }
     }
 }
@@ -203,9 +203,7 @@ fn that_matter(weighed: &Weighed, weights: Weights) -> impl Iterator<Item = (Wis
 }
 
 fn running_of(survey: &Survey, route: RouteId) -> Option<&Running> {
-    survey
-        .route(route)
-        .and_then(|Surveyed { running, .. }| running.as_ref())
+    survey.route(route)?.running.as_ref()
 }
 
 /// What is told of a wish, met or not.

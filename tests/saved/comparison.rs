@@ -4,7 +4,7 @@ use farend_core::export::open::{LARGEST_COMPARISON, Opened, open};
 use farend_core::fault::{Fault, Rule};
 use farend_core::quantity::AngularSpeed;
 use farend_core::route::RouteId;
-use farend_core::state::State;
+use farend_core::state::{LONGEST_LINK, State};
 use farend_core::units::UnitSystem;
 use farend_core::yard::DEMO;
 use farend_core::yard::rules::LARGEST_FILE;
@@ -157,6 +157,19 @@ fn a_bad_link_does_not_hide_what_is_wrong_with_the_yard() {
             ("yard.machines[1].id", &Rule::Unique)
         ]
     );
+}
+
+/// The rule counts letters, the reader bytes: what is too long for either is one fault.
+#[test]
+fn a_link_that_is_too_long_is_told() {
+    for link in ["A".repeat(LONGEST_LINK + 1), "é".repeat(LONGEST_LINK)] {
+        let mut file = saved();
+        file["link"] = json!(link);
+        let [fault] = &faults(&file)[..] else {
+            panic!("{:?}", faults(&file));
+        };
+        assert_eq!(fault.path, "link");
+    }
 }
 
 #[test]

@@ -7,7 +7,7 @@ use farend_core::yard::edit::{Change, Editing, Whose};
 use farend_core::yard::history::{Deed, History, MOST_STEPS};
 use farend_core::yard::kept::{self, KeptFault};
 use farend_core::yard::list::List;
-use farend_core::yard::rules::MOST_ENTRIES;
+use farend_core::yard::rules::{LARGEST_FILE, MOST_ENTRIES};
 use farend_core::yard::{DEMO, Yard, path};
 use serde_json::{Value, json};
 
@@ -186,6 +186,29 @@ fn a_change_at_a_place_that_isnt_there_changes_nothing() {
             .count(),
         0
     );
+}
+
+/// However large the file that was opened: what is saved of it can be opened.
+#[test]
+fn a_large_yard_is_saved_so_that_it_opens_again() {
+    let mut yard: Value = serde_json::from_str(DEMO).expect("JSON");
+    let kits = yard["kits"].as_array_mut().expect("kits");
+    let largest = kits.iter().max_by_key(|kit| kit.to_string().len());
+    let mut kit = largest.expect("a kit").clone();
+    kit["comment"] = json!("x".repeat(1_300));
+    for place in kits.len()..MOST_ENTRIES {
+        kit["id"] = json!(format!("k{place}"));
+        kits.push(kit.clone());
+    }
+    let text = yard.to_string();
+    let indented = serde_json::to_string_pretty(&yard).expect("JSON");
+    assert!(text.len() <= LARGEST_FILE && indented.len() > LARGEST_FILE);
+    let opened = Editing::from_json(&text).expect("a yard");
+    let saved = opened.to_json().expect("JSON");
+    assert_eq!(Editing::from_json(&saved), Ok(opened));
+    // Where there is room it has lines for people.
+    let small = demo().to_json().expect("JSON");
+    assert!(small.lines().count() > 100);
 }
 
 #[test]
@@ -391,6 +414,23 @@ fn what_is_assumed_is_what_is_taken() {
     }
     assert_eq!(assumed(&json!({}), "engine.net_kw"), None);
     assert_eq!(assumed(&json!({}), "mass_kg"), None);
+}
+
+/// Only a joint shaft has joints.
+#[test]
+fn an_angle_of_another_step_means_nothing() {
+    for kind in GearKind::ALL {
+        let gear = json!({"kind": kind.word(), "ratio": 1.0, "angle_deg": 40});
+        let kit = json!({"id": "it", "name": "It", "routes": ["rear_shaft"], "drive": [gear]});
+        let said = assumed(&kit, "drive[0].efficiency");
+        let mut yard = demo();
+        yard.apply(Change::Put(List::Kits, 0, kit)).expect("a kit");
+        let gear = yard.sound().kits[0].drive[0];
+        let has_joints = *kind == GearKind::JointShaft;
+        assert_eq!(gear.angle.is_some(), has_joints, "{kind:?}");
+        let likely = gear.efficiency.likely;
+        assert_eq!(said, (!has_joints).then_some(likely), "{kind:?}");
+    }
 }
 
 #[test]

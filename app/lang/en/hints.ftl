@@ -198,7 +198,7 @@ at-least-one = A comparison needs at least one.
 
 ## Files
 
-too-large = This is larger than any yard: is it the right file?
+too-large = This is larger than any such file: is it the right one?
 no-yard = A yard file begins with { "{" } and ends with { "}" }: is it the right file?
 no-json = It isn't JSON: look for a missing comma, quote or bracket there.
 newer = A newer version of this page made it: reload the page first.

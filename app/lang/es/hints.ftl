@@ -198,7 +198,7 @@ at-least-one = Una comparación necesita al menos uno.
 
 ## Files
 
-too-large = Es más grande que cualquier patio: ¿es el archivo correcto?
+too-large = Es más grande que cualquier archivo así: ¿es el correcto?
 no-yard = Un archivo de patio empieza con { "{" } y termina con { "}" }: ¿es el archivo correcto?
 no-json = No es JSON: busque ahí una coma, unas comillas, un corchete o una llave que falten.
 newer = Lo hizo una versión más nueva de esta página: primero recargue la página.

@@ -198,7 +198,7 @@ at-least-one = Une comparaison en demande au moins un.
 
 ## Files
 
-too-large = C'est plus grand que tout parc : est-ce le bon fichier ?
+too-large = C'est plus grand que tout fichier de ce genre : est-ce le bon ?
 no-yard = Un fichier de parc commence par { "{" } et finit par { "}" } : est-ce le bon fichier ?
 no-json = Ce n'est pas du JSON : cherchez là une virgule, un guillemet, un crochet ou une accolade qui manque.
 newer = Une version plus récente de cette page l'a fait : rechargez d'abord la page.

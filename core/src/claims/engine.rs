@@ -114,8 +114,7 @@ impl OfEngine<'_> {
             return Answer::Lacks(vec![SheetFigure::Pto]);
         };
         let own = &self.machine.engine;
-        let pto = self.machine.rear_pto(false);
-        let pto = pto.or(self.machine.mid_pto.as_ref());
+        let pto = self.machine.first_pto(false);
         let at_rated = self.net_at(own.rated);
         let net = pto
             .map(|pto| self.net_at(pto.engine_speed))

@@ -96,11 +96,12 @@ fn comparison(mut group: Map<String, Value>) -> Result<Opened, Vec<Fault>> {
 fn linked(group: &Map<String, Value>, report: &mut Report) -> Option<State> {
     let link = group.get(LINK)?;
     // The rules have told of one that is empty or too long.
-    let text = link.as_str().filter(|text| !text.trim().is_empty())?;
+    let may_be = |text: &&str| !text.trim().is_empty() && text.chars().count() <= LONGEST_LINK;
+    let text = link.as_str().filter(may_be)?;
     let hint = match State::from_link(text) {
         Ok(state) => return Some(state),
-        Err(LinkFault::TooLong) => return None,
-        Err(LinkFault::Damaged) => Hint::LinkDamaged,
+        // Too long in bytes alone: no link has letters of several.
+        Err(LinkFault::Damaged | LinkFault::TooLong) => Hint::LinkDamaged,
         Err(LinkFault::Newer(_)) => Hint::Newer,
     };
     report.add(LINK, Report::shorten(link), Rule::Readable, hint);

@@ -5,6 +5,7 @@ use crate::fault::{FILE, Fault, Rule};
 use crate::hint::Hint;
 use crate::practice::{Kind, Kinds, Set};
 use crate::words::words;
+use crate::yard::entry::whole;
 use crate::yard::format::{VERSION, refuse_newer};
 use crate::yard::read_group;
 use crate::yard::report::Report;
@@ -44,11 +45,14 @@ pub struct SavedSet {
 #[derive(Debug, Serialize, Deserialize)]
 struct Written {
     format: Format,
+    #[serde(deserialize_with = "whole")]
     format_version: u32,
     yard: String,
+    #[serde(deserialize_with = "whole")]
     seed: u32,
     kinds: Vec<Kind>,
-    count: u8,
+    #[serde(deserialize_with = "whole")]
+    count: u32,
 }
 
 const FIELDS: &[Field] = &[
@@ -103,7 +107,7 @@ impl SavedSet {
             yard: self.yard.chars().take(LONGEST_NAME).collect(),
             seed: self.set.seed,
             kinds: kinds.filter(|kind| self.set.kinds.has(*kind)).collect(),
-            count: self.set.count,
+            count: self.set.count.into(),
         })
     }
 
@@ -135,7 +139,8 @@ impl SavedSet {
             set: Set {
                 seed: written.seed,
                 kinds: kinds.fold(Kinds::NONE, |kinds, kind| kinds.toggled(*kind)),
-                count: written.count,
+                // The rules have checked it.
+                count: written.count as u8,
             },
         })
     }

@@ -136,7 +136,7 @@ fn lift(look: &Look<'_>, seat: Seat) -> Item {
 }
 
 /// The end at which a seat hangs the implement.
-pub fn end(seat: Seat) -> End {
+fn end(seat: Seat) -> End {
     match seat {
         Seat::Loader | Seat::FrontFrame => End::Front,
         Seat::RearBackwards | Seat::RearForwards => End::Rear,
@@ -183,13 +183,13 @@ fn balance(look: &Look<'_>, seat: Seat, items: &mut Vec<Item>) {
             Some(_) => Judgement::Advice,
         },
     });
-    let ballasted = axles.zip(loads).and_then(|(axles, loads)| {
-        if loads.share(axle) >= LEAST_SHARE {
+    let known = axles.zip(loads).zip(found);
+    let ballasted = known.and_then(|((axles, loads), found)| {
+        if found.share >= LEAST_SHARE {
             return Some(loads);
         }
         let out = ballast_at(&axles, axle)?;
-        let ballast = loads.ballast(LEAST_SHARE, axle, out, axles.wheelbase);
-        Some(loads.with(ballast, axle, out, axles.wheelbase))
+        Some(loads.with(found.ballast?, axle, out, axles.wheelbase))
     });
     for axle in [End::Front, End::Rear] {
         let load = ballasted.map(|loads| loads.of(axle));

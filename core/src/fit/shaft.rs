@@ -16,16 +16,9 @@ use crate::stage::gear::{GearKind, GearRole};
 const SPEED_IS_RIGHT: core::ops::RangeInclusive<f64> = 0.97..=1.03;
 
 pub(super) fn look(look: &Look<'_>, items: &mut Vec<Item>) {
-    let parts = look.route.parts();
-    let rear = parts.contains(&Part::RearPto);
-    let pto = if rear {
-        look.machine.rear_pto(look.settings.economy)
-    } else if parts.contains(&Part::MidPto) {
-        look.machine.mid_pto.as_ref()
-    } else {
-        None
+    let Some(pto) = look.route.pto(look.machine, look.settings.economy) else {
+        return;
     };
-    let Some(pto) = pto else { return };
     let kit = look.kit.shaft;
     items.push(Item {
         check: Check::PtoEnd {
@@ -34,15 +27,12 @@ pub(super) fn look(look: &Look<'_>, items: &mut Vec<Item>) {
         },
         judgement: same(pto.end.shaft, kit.pto_end),
     });
-    let place = parts.iter().find_map(|part| match part {
-        Part::Shaft(place) => Some(*place),
-        _ => None,
-    });
+    let place = look.route.input_place();
     // What comes at the PTO's rated speed.
     let brings = (look.kit.drive.iter()).fold(pto.rated, |speed, gear| speed * gear.ratio);
     let input = place.and_then(|place| nearest_shaft(look.implement, place, brings));
     if let Some(input) = input {
-        input_end(look, pto, brings, input, rear, items);
+        input_end(look, pto, brings, input, items);
     }
     torques(look, input, items);
     if input.is_some() && jams(look.implement.kind) {
@@ -68,7 +58,6 @@ fn input_end(
     pto: &Pto,
     brings: AngularSpeed,
     input: &InputShaft,
-    rear: bool,
     items: &mut Vec<Item>,
 ) {
     let shaft = look.kit.shaft;
@@ -91,7 +80,8 @@ fn input_end(
         judgement: same(shaft.far_end, input.end.shaft),
     });
     // A rear PTO turns clockwise: ISO 500-1:2014, 4.2.
-    let standard = rear.then_some(Turns::Clockwise);
+    let is_rear = look.route.parts().contains(&Part::RearPto);
+    let standard = is_rear.then_some(Turns::Clockwise);
     let comes = pto.end.turns.or(standard).zip(shaft.reverses);
     let comes = comes.map(|(turns, reverses)| if reverses { turns.reversed() } else { turns });
     items.push(Item {

@@ -147,7 +147,7 @@ fn with_free_lines(kit: &Kit) -> Kit {
 /// Flow at the engine's speed that isn't the implement's: steering's, where it takes any, and that
 /// of other outlets.
 fn added(scene: &Scene<'_>, route: RouteId) -> Option<Flow> {
-    if route == RouteId::PumpPack {
+    if route.has_kit_pump() {
         return None;
     }
     let own = scene.settings.own_circuit(scene.machine)?;

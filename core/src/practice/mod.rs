@@ -2,7 +2,8 @@
 //! answered by the same comparison that the rest of the program shows.
 //!
 //! A case holds the question and nothing of its answer. [`draw`] makes only fair ones: the answer is
-//! the same wherever the uncertain figures lie in their ranges, and no choice stands there twice.
+//! the same wherever the uncertain figures lie in their ranges, and no choice stands there twice. What
+//! reaches a standing is asked at the likely values, for which standings are told, with some to spare.
 
 mod amount;
 mod answer;

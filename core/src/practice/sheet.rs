@@ -68,10 +68,7 @@ fn flaw(weighed: &Weighed) -> Option<Check> {
 fn choices(machine: &Machine, circuit: &Circuit) -> Vec<Option<Check>> {
     let can = |flaw: &Option<Check>| match flaw {
         Some(Check::Steering) => steering(circuit).is_some(),
-        Some(Check::PtoPower) => machine
-            .rear_pto(false)
-            .or(machine.mid_pto.as_ref())
-            .is_some(),
+        Some(Check::PtoPower) => machine.first_pto(false).is_some(),
         _ => true,
     };
     FLAWS.into_iter().filter(can).collect()
@@ -102,8 +99,7 @@ fn tenths(power: Power) -> Power {
 fn honest(machine: &Machine, circuit: &Circuit) -> Sheet {
     let taken = steering(circuit).map_or(Flow::ZERO, |share| share.likely);
     let engine = &machine.engine;
-    let pto = machine.rear_pto(false).or(machine.mid_pto.as_ref());
-    let pto = pto.map(|pto| {
+    let pto = machine.first_pto(false).map(|pto| {
         let net = engine.net_at(pto.engine_speed).likely;
         net * pto.train(engine).efficiency.likely
     });

@@ -63,7 +63,7 @@ impl Change {
 const AIMS: u32 = 3;
 
 fn flow_of(route: RouteId) -> Control {
-    if route == RouteId::PumpPack {
+    if route.has_kit_pump() {
         Control::PackFlow
     } else {
         Control::OwnFlow
@@ -71,7 +71,7 @@ fn flow_of(route: RouteId) -> Control {
 }
 
 fn relief_of(route: RouteId) -> Control {
-    if route == RouteId::PumpPack {
+    if route.has_kit_pump() {
         Control::PackRelief
     } else {
         Control::OwnRelief

@@ -6,7 +6,7 @@ pub mod joined;
 pub mod part;
 
 use crate::implement::Place;
-use crate::machine::{MachineKind, Outlet};
+use crate::machine::{Machine, MachineKind, Outlet, Pto};
 use crate::words::words;
 use part::Part;
 
@@ -61,6 +61,32 @@ impl RouteId {
     pub fn has_pto(self) -> bool {
         let parts = self.parts();
         parts.contains(&Part::RearPto) || parts.contains(&Part::MidPto)
+    }
+
+    /// The PTO that it begins with, where it begins with one and the machine has it; the rear one in
+    /// its economy gear where that is wished and there.
+    pub fn pto(self, machine: &Machine, economy: bool) -> Option<&Pto> {
+        let parts = self.parts();
+        if parts.contains(&Part::RearPto) {
+            machine.rear_pto(economy)
+        } else if parts.contains(&Part::MidPto) {
+            machine.mid_pto.as_ref()
+        } else {
+            None
+        }
+    }
+
+    /// The end of the machine for which the implement needs an input shaft, where it needs one.
+    pub fn input_place(self) -> Option<Place> {
+        self.parts().iter().find_map(|part| match part {
+            Part::Shaft(place) => Some(*place),
+            _ => None,
+        })
+    }
+
+    /// Whether a kit brings the pump.
+    pub fn has_kit_pump(self) -> bool {
+        self.parts().contains(&Part::KitPump)
     }
 
     /// Whether oil carries the power on a part of the way.

@@ -6,6 +6,7 @@ use super::lines::{self, Lines};
 use super::scene::Scene;
 use super::{boxes, pack, shaft};
 use crate::chain::{Ledger, Passage};
+use crate::compare::serving;
 use crate::drive::Drive;
 use crate::kit::Kit;
 use crate::physics::heat::usual_tank;
@@ -138,9 +139,7 @@ pub(super) fn outfit(scene: &Scene<'_>, settings_do: bool) -> Result<Outfit, Vec
 
 /// The further kits for the route.
 fn others<'a>(scene: &Scene<'a>, kit: &Kit) -> impl Iterator<Item = &'a Kit> {
-    let route = scene.route;
-    let kits = scene.kits.iter();
-    kits.filter(move |it| it.routes.contains(&route) && it.id != kit.id)
+    serving(scene.route, scene.kits).filter(move |it| it.id != kit.id)
 }
 
 /// The kit to begin with: the one that the route takes, else the one with the fewest reasons
@@ -149,11 +148,7 @@ fn nearest<'a>(scene: &Scene<'a>) -> Option<&'a Kit> {
     let against = |kit: &&Kit| scene.with(kit).best().err().map_or(0, |it| it.len());
     match scene.best() {
         Ok(best) => Some(best.kit),
-        Err(_) => {
-            let kits = scene.kits.iter();
-            let kits = kits.filter(|kit| kit.routes.contains(&scene.route));
-            kits.min_by_key(against)
-        }
+        Err(_) => serving(scene.route, scene.kits).min_by_key(against),
     }
 }
 

@@ -6,7 +6,7 @@ use crate::kit::Kit;
 use crate::machine::{Machine, Pto};
 use crate::quantity::{AngularSpeed, Flow, Power, Pressure};
 use crate::route::RouteId;
-use crate::route::part::{NoFit, Part, most_for};
+use crate::route::part::{NoFit, most_for};
 use crate::settings::{FLOW_LIMITS, OilSettings, RELIEF_LIMITS, Settings};
 use crate::stage::pump::PumpSize;
 use crate::work::need_for;
@@ -78,7 +78,7 @@ impl<'a> Scene<'a> {
 
     /// Whether a kit brings the pump.
     pub fn is_pack(&self) -> bool {
-        is_pack(self.route)
+        self.route.has_kit_pump()
     }
 
     /// With that of its kits which delivers most.
@@ -143,14 +143,7 @@ impl<'a> Scene<'a> {
 
     /// The PTO that the route begins with.
     pub fn pto(&self) -> Option<&'a Pto> {
-        let parts = self.route.parts();
-        if parts.contains(&Part::RearPto) {
-            self.machine.rear_pto(self.settings.economy)
-        } else if parts.contains(&Part::MidPto) {
-            self.machine.mid_pto.as_ref()
-        } else {
-            None
-        }
+        self.route.pto(self.machine, self.settings.economy)
     }
 
     /// Engine speeds in the order in which they are tried: that which is set, that of the PTO, and
@@ -177,13 +170,9 @@ impl<'a> Scene<'a> {
     }
 }
 
-fn is_pack(route: RouteId) -> bool {
-    route.parts().contains(&Part::KitPump)
-}
-
 /// Settings with those of a route's pump.
 pub(super) fn with_oil(settings: Settings, route: RouteId, oil: OilSettings) -> Settings {
-    if is_pack(route) {
+    if route.has_kit_pump() {
         Settings {
             pack: oil,
             ..settings

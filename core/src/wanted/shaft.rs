@@ -4,7 +4,7 @@ use super::boxes;
 use super::outfit::Draft;
 use super::scene::Scene;
 use crate::kit::Kit;
-use crate::route::part::{Part, nearest_shaft};
+use crate::route::part::nearest_shaft;
 
 /// The kit with the box that brings the implement's input to its rated speed when the PTO has its
 /// own; as it is where there is no PTO or no such input.
@@ -13,10 +13,7 @@ use crate::route::part::{Part, nearest_shaft};
 pub(super) fn geared(scene: &Scene<'_>, kit: &Kit) -> Kit {
     let with = || {
         let pto = scene.pto()?;
-        let place = scene.route.parts().iter().find_map(|part| match part {
-            Part::Shaft(place) => Some(*place),
-            _ => None,
-        })?;
+        let place = scene.route.input_place()?;
         let all: f64 = kit.drive.iter().map(|gear| gear.ratio).product();
         let shaft = nearest_shaft(scene.implement, place, pto.rated * all)?;
         let other = all / boxes::ratio(kit);

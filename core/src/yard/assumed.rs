@@ -31,10 +31,11 @@ pub fn assumed(entry: &Value, at: &str) -> Option<f64> {
             let speed = AngularSpeed::rpm(beside("rpm")?.as_f64()?);
             defaults::shaft_rating(speed)?.likely.to_kilowatts()
         }
-        ("drive", "efficiency") if beside("angle_deg").is_none() => {
+        ("drive", "efficiency") => {
             let word = beside("kind")?.as_str()?;
             let kind = GearKind::ALL.iter().find(|kind| kind.word() == word)?;
-            defaults::gear_efficiency(*kind).likely
+            let follows = *kind == GearKind::JointShaft && beside("angle_deg").is_some();
+            (!follows).then(|| defaults::gear_efficiency(*kind).likely)?
         }
         ("hoses", "coupler_bar") => defaults::coupler_drop().likely.to_bar(),
         ("hoses", "coupler_l_min") => defaults::coupler_flow().to_litres_per_minute(),

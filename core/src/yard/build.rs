@@ -27,7 +27,6 @@ use crate::quantity::{
     AngularSpeed, Conductance, Density, Displacement, Flow, Force, Length, Mass, Power, Pressure,
     Time, Torque, Velocity, Viscosity, Volume,
 };
-use crate::route::RouteId;
 use crate::source::Source;
 use crate::spread::Spread;
 use crate::stage::gear::{Gear, GearKind, GearRole};
@@ -570,7 +569,7 @@ pub(super) fn kit(entry: &KitEntry, path: &str, report: &mut Report) -> Kit {
             Hint::OilNeedsHoses,
         );
     }
-    if routes.contains(&RouteId::PumpPack) && entry.pump.is_none() {
+    if routes.iter().any(|route| route.has_kit_pump()) && entry.pump.is_none() {
         report.add(
             format!("{path}.pump"),
             "",
@@ -623,17 +622,21 @@ fn first_slip(entry: &KitEntry) -> Option<Torque> {
 }
 
 fn gear(entry: &GearEntry) -> Gear {
+    // No other step has joints.
+    let of_joints = entry
+        .angle_deg
+        .filter(|_| entry.kind == GearKind::JointShaft);
     Gear {
         role: GearRole::Step(entry.kind),
         ratio: entry.ratio,
         efficiency: ratio_or(
             entry.efficiency.as_ref(),
-            match entry.angle_deg {
-                Some(angle) if entry.kind == GearKind::JointShaft => joint_shaft(angle),
-                _ => defaults::gear_efficiency(entry.kind),
+            match of_joints {
+                Some(angle) => joint_shaft(angle),
+                None => defaults::gear_efficiency(entry.kind),
             },
         ),
-        angle: entry.angle_deg.map(f64::to_radians),
+        angle: of_joints.map(f64::to_radians),
         rating: gear_rating(entry).map(|rating| (rating, Limit::ShaftRating)),
     }
 }

@@ -51,7 +51,7 @@ pub struct YardEntry {
 }
 
 /// A whole number, which some programs write with a point. The rules have checked it.
-fn whole<'de, D: Deserializer<'de>>(from: D) -> Result<u32, D::Error> {
+pub(crate) fn whole<'de, D: Deserializer<'de>>(from: D) -> Result<u32, D::Error> {
     f64::deserialize(from).map(|number| number as u32)
 }
 

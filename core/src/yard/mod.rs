@@ -17,6 +17,7 @@ pub mod rules_hookup;
 pub mod shape;
 pub mod table;
 
+use crate::export::csv::MARK;
 use crate::fault::{Expected, FILE, Fault, Rule};
 use crate::hint::Hint;
 use crate::implement::Implement;
@@ -174,7 +175,7 @@ pub(crate) fn read_group(text: &str, largest: usize) -> Result<Map<String, Value
         return Err(report.into_faults());
     }
     // Editors on some systems begin a file with a byte order mark.
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let text = text.strip_prefix(MARK).unwrap_or(text);
     match serde_json::from_str(text) {
         Ok(Value::Object(group)) => return Ok(group),
         Ok(other) => {

@@ -331,7 +331,7 @@ pub(super) const KIT: &[Field] = &[
         "routes",
         Words {
             of: RouteId::WORDS,
-            most: 6,
+            most: RouteId::ALL.len(),
         },
         Hint::Routes,
     ),

@@ -116,12 +116,19 @@ impl Editing {
         Value::Object(group)
     }
 
-    /// All of it as the text of a yard file.
+    /// All of it as the text of a yard file: in indented lines, unless that were too large to be
+    /// opened again.
     ///
     /// # Errors
     /// None that is known: whatever was read can be written.
     pub fn to_json(&self) -> Result<String, serde_json::Error> {
-        serde_json::to_string_pretty(&self.written())
+        let written = self.written();
+        let indented = serde_json::to_string_pretty(&written)?;
+        if indented.len() <= LARGEST_FILE {
+            Ok(indented)
+        } else {
+            serde_json::to_string(&written)
+        }
     }
 
     /// How many entries a list has.
