@@ -133,7 +133,7 @@ fn no_faster_than_the_work_is_done_well() {
     travel.highest = Velocity::metres_per_second(0.21);
     let found = progressed(&parts, RouteId::RearShaft);
     near(found.rate.likely, 21.0);
-    assert_eq!(found.limit, Limit::Implement);
+    assert_eq!(found.limit, Some(Limit::Implement));
     assert_eq!(found.time, None);
 }
 
@@ -158,8 +158,11 @@ fn a_rotor_just_at_its_lowest_speed_works_and_below_it_doesnt() {
     parts.settings.engine_speed = Some(AngularSpeed::rpm(2199.0));
     let found = progressed(&parts, RouteId::RearShaft);
     assert_eq!(found.rate.high, 0.0);
-    assert_eq!(found.limit, Limit::Flow);
+    // A shaft has no flow that could be short.
+    assert_eq!(found.limit, None);
     assert!(found.too_slow);
+    let found = progressed(&parts, RouteId::MachineHydraulics);
+    assert_eq!((found.limit, found.too_slow), (Some(Limit::Flow), true));
 }
 
 /// A sheet that has added the steering pump's flow in: 52 − 12 of 52 L/min are left.

@@ -152,6 +152,21 @@ fn a_pump_must_not_turn_too_fast() {
     }
 }
 
+/// What is just at its limit isn't beyond it, though 540 · 3.5 and 1890 rpm differ in their last
+/// digit in SI, and 540/675 comes to less than 0.8.
+#[test]
+fn what_is_just_at_a_limit_fits() {
+    let mut parts = parts();
+    for pump in parts.kits.iter_mut().filter_map(|kit| kit.pump.as_mut()) {
+        pump.highest = AngularSpeed::rpm(1890.0);
+    }
+    for shaft in &mut parts.implement.shafts {
+        shaft.speed = AngularSpeed::rpm(675.0);
+    }
+    assert_eq!(parts.why(RouteId::PumpPack), []);
+    assert_eq!(parts.why(RouteId::RearShaft), []);
+}
+
 #[test]
 fn the_input_shaft_nearest_in_speed_is_taken() {
     let mut parts = with_rear_pto(1000.0);

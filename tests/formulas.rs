@@ -116,6 +116,33 @@ fn both_sides_of_every_formula_are_the_same() {
     assert!(shown.len() >= 20, "{shown:#?}");
 }
 
+/// Nothing that is lost makes an efficiency of more than 1, of a pump that has swung back neither.
+#[test]
+fn no_efficiency_is_above_1() {
+    let mut swung_back = 0;
+    on_each_ledger(|ledger| {
+        for passage in &ledger.passages {
+            for formula in passage.formulas(&ledger.at) {
+                let parts = formula.parts.iter();
+                let figures = parts.filter_map(|part| match part {
+                    Part::Figure(figure) => Some(figure),
+                    Part::Sign(_) => None,
+                });
+                for figure in figures {
+                    let kind = passage.stage.kind();
+                    let is_efficiency = figure.symbol.starts_with('η');
+                    assert!(
+                        !is_efficiency || in_si(figure) <= 1.0,
+                        "{kind:?}: {figure:?}"
+                    );
+                    swung_back += u32::from(figure.symbol == "Qₐ");
+                }
+            }
+        }
+    });
+    assert!(swung_back > 0);
+}
+
 /// Every stage says by at least one formula what it hands on or loses.
 #[test]
 fn every_stage_shows_what_becomes_of_its_power() {

@@ -1,7 +1,7 @@
 //! Each warning appears where it must, and goes where its cause does.
 
 use farend_core::compare::Run;
-use farend_core::drive::Stall;
+use farend_core::drive::{Limit, Stall};
 use farend_core::kit::Suction;
 use farend_core::physics::joint::AngleAdvice;
 use farend_core::physics::line::Pipe;
@@ -232,6 +232,17 @@ fn oil_too_thick_or_too_thin_is_told() {
     parts.settings.oil = Some(Temperature::celsius(-20.0));
     let stalled = |it: &Warning| matches!(it, Warning::Stalled(Stall::NoPressureLeft));
     assert_eq!(count(&run(&parts, RouteId::MachineHydraulics), stalled), 1);
+}
+
+/// 3 kW, of which driving takes more than half, don't bring the pump to what valve, hoses and couplers
+/// take: the engine holds it, not the relief valve.
+#[test]
+fn an_engine_too_weak_for_the_hoses_is_what_holds_them() {
+    let mut parts = tractor();
+    parts.settings.engine_power = Some(Power::kilowatts(3.0));
+    let run = run(&parts, RouteId::MachineHydraulics);
+    assert_eq!(run.ledger.stall, Some(Stall::NoPressureLeft));
+    assert_eq!(run.limit, Limit::Engine);
 }
 
 #[test]

@@ -327,9 +327,8 @@ impl<S: StagePhysics + Copy> Chain<'_, S> {
             passages,
             at: self.at,
             limit: match running.stall {
-                None => limit,
                 Some(Stall::NoFlowLeft) => Limit::Flow,
-                Some(_) => Limit::Pressure,
+                _ => limit,
             },
             stall: running.stall,
         })

@@ -80,7 +80,8 @@ impl Control {
         Self::MaterialDensity,
     ];
 
-    /// The controls that bear on a route, the engine's speed first.
+    /// The controls shown with a route, the engine's speed first: those that bear on it, and with a
+    /// shaft those of the machine's own hydraulics, which it is held against.
     pub fn of(route: RouteId) -> &'static [Self] {
         if route.has_kit_pump() {
             &[
@@ -224,8 +225,9 @@ impl Control {
 
 fn flow_range(own: Flow, now: Option<Flow>) -> Range {
     let most = own.to_litres_per_minute() * 2.0;
+    let lowest = Flow::litres_per_minute(FLOW_LIMITS.0);
     Range {
-        min: Quantity::Flow(Flow::litres_per_minute(5.0)),
+        min: Quantity::Flow(Flow::litres_per_minute(5.0).min(own).max(lowest)),
         max: Quantity::Flow(Flow::litres_per_minute(most.clamp(40.0, FLOW_LIMITS.1))),
         own: Quantity::Flow(own),
         now: Quantity::Flow(now.unwrap_or(own)),
@@ -233,9 +235,10 @@ fn flow_range(own: Flow, now: Option<Flow>) -> Range {
 }
 
 fn relief_range(own: Pressure, now: Option<Pressure>) -> Range {
+    // The usual ones, and the yard's own where it lies beyond.
     Range {
-        min: Quantity::Pressure(Pressure::bar(50.0)),
-        max: Quantity::Pressure(Pressure::bar(350.0)),
+        min: Quantity::Pressure(Pressure::bar(50.0).min(own)),
+        max: Quantity::Pressure(Pressure::bar(350.0).max(own)),
         own: Quantity::Pressure(own),
         now: Quantity::Pressure(now.unwrap_or(own)),
     }

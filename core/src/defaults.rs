@@ -114,13 +114,19 @@ pub fn gear_efficiency(kind: GearKind) -> Spread<f64> {
     }
 }
 
-/// The most power that a PTO shaft's type is made for, by its rated speed, where one is known.
-pub fn shaft_rating(rated: AngularSpeed) -> Option<Spread<Power>> {
-    // The smaller of the two types for 1000 rpm.
-    let kind = match rated.to_rpm() {
-        rpm if (500.0..=600.0).contains(&rpm) => ShaftType::One,
-        rpm if (900.0..=1100.0).contains(&rpm) => ShaftType::Two,
-        _ => return None,
+/// The most power that a PTO shaft is made for at its rated speed: that of its type, or where that
+/// isn't known of the smallest that is usual at this speed, if one is.
+///
+/// Equation: P = P_type·ω_r/ω_type, the torque being the type's. Units: SI. Valid range: any speed.
+/// Source: that of the types.
+pub fn shaft_rating(kind: Option<ShaftType>, rated: AngularSpeed) -> Option<Spread<Power>> {
+    let usual = || match rated.to_rpm() {
+        rpm if (500.0..=600.0).contains(&rpm) => Some(ShaftType::One),
+        rpm if (900.0..=1100.0).contains(&rpm) => Some(ShaftType::Two),
+        _ => None,
     };
-    Some(Spread::exact(kind.highest_power(), Source::FromMemory))
+    let kind = kind.or_else(usual)?;
+    // P = P_type·ω_r/ω_type
+    let power = kind.highest_power() * (rated / kind.rated_speed());
+    Some(Spread::exact(power, Source::FromMemory))
 }

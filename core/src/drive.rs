@@ -4,7 +4,7 @@ use crate::quantity::{AngularSpeed, Flow, Power, Pressure, Torque};
 use crate::units::Quantity;
 use crate::words::words;
 
-/// How fast: a shaft's speed or an oil flow. It follows from the engine's speed alone.
+/// How fast: a shaft's speed or an oil flow.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Rate {
     /// A turning shaft.
@@ -93,9 +93,9 @@ words! {
 /// Why nothing arrives though everything is joined up.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Stall {
-    /// Steering takes all the flow that there is.
+    /// Leaks, and steering where it is fed from here, take all the flow that there is.
     NoFlowLeft,
-    /// Hoses and couplers eat all the pressure that there is.
+    /// Pump, valve, hoses, couplers and motor use up all the pressure that there is.
     NoPressureLeft,
     /// A stage for oil was joined to a shaft or the other way: a route is built wrongly.
     NotJoined,

@@ -44,7 +44,7 @@ pub struct Settling {
     pub at: Option<Temperature>,
     /// Time from cold until the limit: `None` where it's never reached.
     pub to_limit: Option<Time>,
-    /// What the route delivers at most for good, with the oil at its limit; `None` where even an
+    /// What of the load the route delivers for good, with the oil at its limit; `None` where even an
     /// empty rotor is too much.
     pub for_good: Option<Power>,
 }

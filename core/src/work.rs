@@ -12,6 +12,7 @@ use crate::route::joined::Joined;
 use crate::settings::Settings;
 use crate::source::Source;
 use crate::spread::{Corner, Scenario, Spread};
+use crate::stage::StagePhysics;
 
 /// What an implement takes at each speed of its rotor, when it does the job that its need is for.
 #[derive(Clone, Copy, Debug)]
@@ -39,8 +40,9 @@ impl<'a> Load<'a> {
 
     /// Power at a speed of the rotor.
     ///
-    /// Equation: P = P₀·x² + (P_need − P₀)·k·xᵐ with x = n/n_r; P = P_need·k·x, the same torque at
-    /// every speed, where nothing is known of the work. Units: SI. Valid range: speed from 0.
+    /// Equation: P = P₀·x² + (P_need − P₀)·k·xᵐ with x = n/n_r and k the part of the job; P =
+    /// P_need·k·x, the same torque at every speed, where nothing is known of the work. Units: SI.
+    /// Valid range: speed from 0.
     /// Source: this project's judgement, see [`Work`].
     pub fn at(&self, speed: AngularSpeed) -> Power {
         let x = speed / self.implement.rotor.rated;
@@ -86,8 +88,8 @@ pub struct Progress {
     pub rate: Spread<f64>,
     /// The speed over ground that goes with it, where the implement is driven.
     pub ground_speed: Option<Spread<Velocity>>,
-    /// What holds it there.
-    pub limit: Limit,
+    /// What holds it there; nothing that limits power does where a shaft turns the rotor too slowly.
+    pub limit: Option<Limit>,
     /// Time for the job, quickest first, where one is asked and its measure can be turned into the
     /// work's; no time where it's never done.
     pub time: Option<Spread<Option<Time>>>,
@@ -105,7 +107,7 @@ pub struct Progress {
 struct Most {
     rate: f64,
     rotor: AngularSpeed,
-    limit: Limit,
+    limit: Option<Limit>,
 }
 
 /// How the work goes by a route that is joined up; `None` where nothing is known of the work or
@@ -209,7 +211,7 @@ impl Job<'_> {
             limit: if part < 1.0 {
                 most.limit
             } else {
-                Limit::Implement
+                Some(Limit::Implement)
             },
             ..most
         })
@@ -221,16 +223,17 @@ impl Job<'_> {
         let bounds = &self.implement.rotor;
         if rotor < bounds.lowest {
             // Whatever its power: it drops its load at its feet.
+            let has_oil = chain.stages.iter().any(|it| it.kind().heats_oil());
             return Some(Most {
                 rate: 0.0,
                 rotor,
-                limit: Limit::Flow,
+                limit: has_oil.then_some(Limit::Flow),
             });
         }
         Some(Most {
             rate: self.work.rate(corner, power, rotor / bounds.rated),
             rotor,
-            limit,
+            limit: Some(limit),
         })
     }
 }

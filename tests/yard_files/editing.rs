@@ -355,6 +355,19 @@ fn what_is_assumed_is_what_is_taken() {
         (said, rating.expect("a rating").likely.to_kilowatts()),
         "rear_pto.rating_kw",
     );
+    // A heavier shaft than is usual at its speed.
+    let mut yard = demo();
+    let gannet = Whose::Entry(List::Machines, 4);
+    put(&mut yard, gannet, "rear_pto.end.shaft", json!("3"));
+    let entry = yard.entry(List::Machines, 4).expect("an entry");
+    let said = assumed(entry, "rear_pto.rating_kw").expect("a figure");
+    let pto = yard.sound().machines[4].rear_pto.clone();
+    let rating = pto.and_then(|pto| pto.rating).expect("a rating");
+    near(
+        (said, rating.likely.to_kilowatts()),
+        "rear_pto.rating_kw of type 3",
+    );
+    near((said, 275.0), "type 3, from memory (ISO 500)");
     let (said, yard) = without(List::Machines, 0, "oil.kg_m3");
     let oil = yard.machines[0].oil.density_at_15;
     near((said, oil.to_kilograms_per_cubic_metre()), "oil.kg_m3");

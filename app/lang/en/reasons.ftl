@@ -13,8 +13,8 @@ kit-for-other-pto = the kit is built for { $needs }, the PTO turns at { $brings 
 pump-would-be-too-fast = the pump would turn at { $brings }, it's built for at most { $highest }
 wrong-speed = the shaft brings { $brings }, the implement needs { $needs }
 
-no-flow-left = Steering takes all the oil that the pump gives here: nothing is left to turn the rotor.
-no-pressure-left = Hoses and couplers eat all the pressure at this flow: the relief valve opens and the rotor stands still.
+no-flow-left = Leaks, and steering where it has its oil from here, take all that the pump gives: nothing is left to turn the rotor.
+no-pressure-left = Pump, hoses, couplers and motor use up all that the engine and the relief valve allow at this flow: the rotor stands still.
 rotor-too-slow = The rotor reaches { $speed } and needs at least { $lowest } to work properly, whatever its power: no better than Labours.
 rotor-too-fast = The rotor would turn at { $speed }, faster than the { $highest } it may: lower the engine speed.
 far-from-rated = The { $stage } hands on less than half of what it takes: here it works far from what it is made for, and the figures are rough.

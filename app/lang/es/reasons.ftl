@@ -13,8 +13,8 @@ kit-for-other-pto = el kit está hecho para { $needs }, la TdF gira a { $brings 
 pump-would-be-too-fast = la bomba giraría a { $brings }, está hecha para { $highest } como mucho
 wrong-speed = el eje trae { $brings }, el apero necesita { $needs }
 
-no-flow-left = La dirección se lleva todo el aceite que da aquí la bomba: no queda nada para girar el rotor.
-no-pressure-left = Mangueras y enchufes rápidos se comen toda la presión a este caudal: se abre la válvula limitadora y el rotor se queda parado.
+no-flow-left = Las fugas, y la dirección si toma de aquí su aceite, se llevan todo lo que da la bomba: no queda nada para girar el rotor.
+no-pressure-left = Bomba, mangueras, enchufes rápidos y motor hidráulico gastan todo lo que permiten el motor y la válvula limitadora a este caudal: el rotor se queda parado.
 rotor-too-slow = El rotor alcanza { $speed } y necesita al menos { $lowest } para trabajar bien, tenga la potencia que tenga: no pasa de Forzado.
 rotor-too-fast = El rotor giraría a { $speed }, más rápido que los { $highest } que admite: baje el régimen del motor.
 far-from-rated = Esta etapa ({ $stage }) entrega menos de la mitad de lo que toma: trabaja lejos de aquello para lo que está hecha, y las cifras son aproximadas.

@@ -13,8 +13,8 @@ kit-for-other-pto = le kit est fait pour { $needs }, la prise de force tourne à
 pump-would-be-too-fast = la pompe tournerait à { $brings }, elle est faite pour { $highest } au plus
 wrong-speed = l'arbre apporte { $brings }, l'outil demande { $needs }
 
-no-flow-left = La direction prend toute l'huile que la pompe donne ici : il ne reste rien pour faire tourner le rotor.
-no-pressure-left = Flexibles et coupleurs mangent toute la pression à ce débit : le limiteur de pression s'ouvre et le rotor reste immobile.
+no-flow-left = Les fuites, et la direction si elle prend ici son huile, emportent tout ce que la pompe donne : il ne reste rien pour faire tourner le rotor.
+no-pressure-left = Pompe, flexibles, coupleurs et moteur hydraulique consomment tout ce que permettent le moteur et le limiteur de pression à ce débit : le rotor reste immobile.
 rotor-too-slow = Le rotor atteint { $speed } et demande au moins { $lowest } pour bien travailler, quelle que soit sa puissance : au mieux « À la peine ».
 rotor-too-fast = Le rotor tournerait à { $speed }, plus vite que les { $highest } permis : baissez le régime du moteur.
 far-from-rated = Cette étape ({ $stage }) transmet moins de la moitié de ce qu'elle prend : elle travaille loin de ce pour quoi elle est faite, et les chiffres sont approximatifs.

@@ -190,7 +190,7 @@ fn row(
                     })}
             </td>
             <td>{speed}</td>
-            <td>{labels::limit(progress.limit)}</td>
+            <td>{progress.limit.map(labels::limit)}</td>
             <td>{tips}</td>
             {throws
                 .then(|| {

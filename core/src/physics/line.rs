@@ -4,10 +4,10 @@ use crate::quantity::{Area, Density, Flow, Length, Pressure, Velocity, Viscosity
 use core::f64::consts::PI;
 use libm::{log10, pow, sqrt};
 
-/// Reynolds numbers between which the friction factor is led from laminar to turbulent.
-/// Lower end of the laminar-turbulent transition in pipes: this project's judgement.
+/// Reynolds number from which the friction factor is led from laminar to turbulent: this project's
+/// judgement.
 pub const LAMINAR_BELOW: f64 = 2000.0;
-/// Upper end of the transition: this project's judgement.
+/// Reynolds number up to which it is: this project's judgement.
 pub const TURBULENT_ABOVE: f64 = 4000.0;
 
 /// A round hose or tube and the oil in it.

@@ -9,7 +9,7 @@ use crate::physics::displacement::RatedPoint;
 use crate::physics::hydraulic::pump_displacement;
 use crate::physics::oil::Oil;
 use crate::quantity::AngularSpeed;
-use crate::settings::Settings;
+use crate::settings::{LAST_DIGITS, Settings};
 use crate::stage::Stage;
 use crate::stage::divert::Divert;
 use crate::stage::gear::Gear;
@@ -20,7 +20,7 @@ use crate::stage::valve::Valve;
 
 /// Brought over needed input speed, both rated, that can still be worked with: this project's
 /// judgement.
-const SPEED_FITS: core::ops::RangeInclusive<f64> = 0.8..=1.1;
+const SPEED_FITS: core::ops::RangeInclusive<f64> = 0.8 - LAST_DIGITS..=1.1 + LAST_DIGITS;
 
 /// Stages and reasons as the parts add them.
 #[derive(Debug, Default)]
@@ -99,7 +99,8 @@ impl Assembly {
     }
 
     pub fn kit_pump(&mut self, pump: &KitPump, implement: &Implement, settings: &Settings) {
-        if let Some(brings) = self.rated.filter(|speed| *speed > pump.highest) {
+        let most = pump.highest * (1.0 + LAST_DIGITS);
+        if let Some(brings) = self.rated.filter(|speed| *speed > most) {
             self.reasons.push(NoFit::PumpTooFast {
                 brings,
                 highest: pump.highest,

@@ -125,9 +125,7 @@ impl Pump {
             rubbed: without_loss * (pascals * losses.friction()) + drag,
         })
     }
-}
 
-impl Pump {
     /// Power that it takes at a pressure. A pump that is asked for a flow swings back to that and
     /// what leaks of it, as far as it has so much.
     ///
@@ -248,12 +246,16 @@ impl StagePhysics for Pump {
             PumpSize::Displacement(_) => (None, Source::Own),
         };
         let displacement_now = Figure::known("V", Quantity::Displacement(displacement), source);
-        let geometric = displacement * speed;
-        let volumetric_now = Figure::computed("ηv", Quantity::Ratio(flow / geometric));
-        let share = takes.power / gives.power;
-        let hydro_mechanical_now =
-            Figure::computed("ηhm", Quantity::Ratio(geometric / flow / share));
         let asked = self.demand.filter(|demand| *demand == flow);
+        let swept = match asked {
+            None => displacement * speed,
+            // It has swung back: x·V·ω/2π = Q_d + Q_s
+            Some(demand) => demand + self.losses(at.corner).leaks(pressure, at.viscosity),
+        };
+        let volumetric = flow / swept;
+        let volumetric_now = Figure::computed("ηv", Quantity::Ratio(volumetric));
+        let share = takes.power / gives.power;
+        let hydro_mechanical_now = Figure::computed("ηhm", Quantity::Ratio(swept / flow / share));
         let flow_formula = match asked {
             Some(demand) => Formula::new(
                 flow_now,
@@ -267,7 +269,7 @@ impl StagePhysics for Pump {
             .chain([flow_formula])
             .chain(asked.is_none().then(|| {
                 // 1 − ηv = (1 − ηvᵣ)·(p/pᵣ)·(nᵣ/n)·(νᵣ/ν)
-                let leaked = Quantity::Ratio(1.0 - flow / geometric);
+                let leaked = Quantity::Ratio(1.0 - volumetric);
                 let formula = Formula::of(Figure::computed("1 − ηv", leaked))
                     .sign("(1 −")
                     .figure(Figure::spread("ηvᵣ", self.volumetric, Quantity::Ratio))

@@ -3,6 +3,7 @@
 use super::path;
 use crate::defaults;
 use crate::physics::oil::Grade;
+use crate::physics::shaft::ShaftType;
 use crate::quantity::AngularSpeed;
 use crate::stage::gear::GearKind;
 use serde_json::Value;
@@ -29,7 +30,10 @@ pub fn assumed(entry: &Value, at: &str) -> Option<f64> {
         }
         ("rear_pto" | "economy_pto" | "mid_pto", "rating_kw") => {
             let speed = AngularSpeed::rpm(beside("rpm")?.as_f64()?);
-            defaults::shaft_rating(speed)?.likely.to_kilowatts()
+            let word = beside("end.shaft").and_then(Value::as_str);
+            let mut kinds = ShaftType::ALL.iter().copied();
+            let kind = kinds.find(|kind| Some(kind.word()) == word);
+            defaults::shaft_rating(kind, speed)?.likely.to_kilowatts()
         }
         ("drive", "efficiency") => {
             let word = beside("kind")?.as_str()?;

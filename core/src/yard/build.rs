@@ -11,7 +11,7 @@ use crate::defaults_work::{THROWN, coefficients, joules_per_unit, usual_ground};
 use crate::drive::Limit;
 use crate::fault::{Bound, Expected, Rule};
 use crate::hint::Hint;
-use crate::hookup::{Axles, Hitch, KitShaft};
+use crate::hookup::{Axles, Hitch, KitShaft, PtoEnd};
 use crate::implement::{Implement, ImplementKind, InputMotor, InputShaft, Rotor, Travel, Work};
 use crate::kit::{Kit, KitHoses, KitPump, Suction};
 use crate::machine::{
@@ -288,13 +288,15 @@ fn reservoir(entry: Option<&ReservoirEntry>) -> Reservoir {
 }
 
 fn pto(entry: &PtoEntry, engine: &Engine, rated: Most, path: &str, report: &mut Report) -> Pto {
+    let speed = AngularSpeed::rpm(entry.rpm);
+    let end: PtoEnd = entry.end.as_ref().map(Into::into).unwrap_or_default();
     let pto = Pto {
-        rated: AngularSpeed::rpm(entry.rpm),
+        rated: speed,
         engine_speed: AngularSpeed::rpm(entry.engine_rpm),
         tested: power(entry.tested_kw.as_ref()),
         rating: power(entry.rating_kw.as_ref())
-            .or_else(|| defaults::shaft_rating(AngularSpeed::rpm(entry.rpm))),
-        end: entry.end.as_ref().map(Into::into).unwrap_or_default(),
+            .or_else(|| defaults::shaft_rating(end.shaft, speed)),
+        end,
     };
     let at = format!("{path}.engine_rpm");
     if pto.engine_speed < engine.lowest {

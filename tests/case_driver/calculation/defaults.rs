@@ -3,6 +3,7 @@
 use super::{Outcome, three};
 use crate::inputs::{Point, Problem};
 use farend_core::defaults;
+use farend_core::physics::shaft::ShaftType;
 use farend_core::quantity::Temperature;
 use farend_core::spread::Spread;
 use farend_core::stage::gear::GearKind;
@@ -68,6 +69,14 @@ pub(super) fn default_oil(_: &Point<'_>) -> Result<Outcome, Problem> {
 }
 
 pub(super) fn default_shaft_rating(point: &Point<'_>) -> Result<Outcome, Problem> {
-    let rating = defaults::shaft_rating(point.get("speed")?).ok_or("no rating is known")?;
+    let kind = match point.text_if_any("type")? {
+        None => None,
+        Some(word) => {
+            let mut kinds = ShaftType::ALL.iter().copied();
+            let kind = kinds.find(|kind| kind.word() == word);
+            Some(kind.ok_or_else(|| format!("{word} is no type of shaft"))?)
+        }
+    };
+    let rating = defaults::shaft_rating(kind, point.get("speed")?).ok_or("no rating is known")?;
     Ok(three(rating, Quantity::Power))
 }
