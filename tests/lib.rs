@@ -53,20 +53,25 @@ pub fn compared(yard: &Yard, machine: &str, implement: &str, settings: &Settings
     compare(machine, implement, &yard.kits, settings).expect("settings that fit the machine")
 }
 
+/// At work with the oil for which sheets of pumps and motors hold.
+pub fn with_rated_oil(corner: Corner) -> AtWork {
+    let oil = OilAtWork {
+        viscosity: Spread::exact(rated_viscosity(), Source::Own),
+        density: oil().density_at_15,
+    };
+    AtWork::new(&oil, corner)
+}
+
 /// The most that stages can hand on at a corner, with the default oil at its rated viscosity.
 ///
 /// # Panics
 /// Where a stage for oil meets a shaft or the other way.
 pub fn most(stages: &[Stage], available: Power, speed: AngularSpeed, corner: Corner) -> Ledger {
-    let oil = OilAtWork {
-        viscosity: Spread::exact(rated_viscosity(), Source::Own),
-        density: oil().density_at_15,
-    };
     let chain = Chain {
         stages,
         available,
         speed,
-        at: AtWork::new(&oil, corner),
+        at: with_rated_oil(corner),
     };
     let (most, limit) = chain.most().expect("shafts join shafts");
     chain.ledger(&most, limit).expect("shafts join shafts")

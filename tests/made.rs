@@ -32,6 +32,7 @@ pub fn made(yard: Yard, state: State) -> Made {
         implement,
         kits: &yard.kits,
         settings: &state.settings,
+        currency: yard.currency.as_deref(),
         prices: &state.prices,
         weights: state.weights,
     };

@@ -11,6 +11,7 @@ use farend_core::money::{
 use farend_core::quantity::{AngularSpeed, Power, Time};
 use farend_core::route::RouteId;
 use farend_core::standing::Standing;
+use farend_core::survey::Asked;
 use farend_tests::parts::Parts;
 
 fn three(kit: Option<f64>, variant: Option<f64>, fitting: Option<f64>) -> RoutePrices {
@@ -125,6 +126,40 @@ fn the_yards_price_is_that_of_the_shaft_or_motor_that_the_route_takes() {
         variant(&parts, RearShaft, false, "joint-shaft"),
         Some(541.0)
     );
+}
+
+/// No sum is taken over two currencies; where one isn't named, it is the other.
+#[test]
+fn a_yards_prices_count_in_its_own_currency_only() {
+    let parts = priced();
+    let comparison = parts.compared();
+    let bought = |yard: Option<&str>, user: Option<&str>| {
+        let prices = Prices {
+            currency: user.map(str::to_owned),
+            ..Prices::default()
+        };
+        let asked = Asked {
+            machine: &parts.machine,
+            implement: &parts.implement,
+            kits: &parts.kits,
+            settings: &parts.settings,
+            currency: yard,
+            prices: &prices,
+            weights: EVEN,
+        };
+        let survey = asked.survey(&comparison);
+        let route = survey.route(RouteId::RearShaft).expect("a route");
+        route.running.as_ref().expect("it runs").prices.variant
+    };
+    for (yard, user) in [
+        (None, None),
+        (Some("USD"), None),
+        (None, Some("EUR")),
+        (Some("EUR"), Some("EUR")),
+    ] {
+        assert_eq!(bought(yard, user), Some(541.0), "{yard:?} {user:?}");
+    }
+    assert_eq!(bought(Some("USD"), Some("EUR")), None);
 }
 
 #[test]

@@ -69,6 +69,7 @@ impl Parts {
             implement: &self.implement,
             kits: &self.kits,
             settings: &self.settings,
+            currency: None,
             prices,
             weights,
         };

@@ -4,13 +4,13 @@
 
 use farend_core::chain::{Chain, Running};
 use farend_core::physics::heat::{still_air_by_btu_rule, still_air_by_horsepower_rule};
-use farend_core::quantity::{AngularSpeed, Conductance, Temperature, TemperatureDifference};
+use farend_core::quantity::{AngularSpeed, Conductance, Power, Temperature, TemperatureDifference};
 use farend_core::route::RouteId;
 use farend_core::route::joined::Joined;
 use farend_core::route::part::{Hookup, assemble};
 use farend_core::settings::Settings;
 use farend_core::spread::Corner;
-use farend_core::stage::{AtWork, OilAtWork};
+use farend_core::stage::{AtWork, OilAtWork, Stage};
 use farend_core::thermal::{Heat, SurfaceRule, heat};
 use farend_core::work::Load;
 use farend_core::yard::Yard;
@@ -163,6 +163,28 @@ fn shed(joined: &Joined, found: &Heat, rule: SurfaceRule) -> Conductance {
     film * found.surface + cooler.unwrap_or(Conductance::ZERO)
 }
 
+/// A pump that holds its set pressure takes what it idles with and, for the flow that is used, p_set·Q
+/// (Wilson's leakage follows pressure alone). What doesn't reach the rotor heats the oil.
+#[test]
+fn a_compensated_pump_pays_for_its_set_pressure() {
+    let yard = demo();
+    let (machine, broom) = ("heron-68", "broom-180");
+    let joined =
+        joined(&yard, machine, broom, RouteId::MachineHydraulics).expect("a route of the demo");
+    assert!(matches!(joined.stages.last(), Some(Stage::Motor(_))));
+    let load = load(&yard, broom).part(0.4);
+    let found = heat(&joined, load, air()).expect("a circuit");
+    let (pump, _) = joined.pump().expect("a pump");
+    let set = pump.relief.likely;
+    let work = at_work(&joined, load, Settings::default().oil_temperature());
+    let flow = work.pumped.expect("a pump").rate.flowing().expect("oil");
+    let takes = found.idle + set * flow;
+    let lost = (takes - work.arrives()) / found.lost;
+    assert!((lost - 1.0).abs() < 1e-9, "{lost}");
+    // The valve alone: far more than a fixed pump's circuit would lose.
+    assert!(found.lost > work.heat * 1.5);
+}
+
 /// The core takes 12 steps, each solved exactly; 260 plain ones must come within half of 1 %.
 #[test]
 fn the_limit_is_reached_when_small_steps_say() {
@@ -288,6 +310,10 @@ fn the_oil_stops_at_its_first_balance() {
     let at = cautious.at.expect("it settles").to_celsius();
     assert!((60.0..80.0).contains(&at), "{at} °C");
     assert_eq!(cautious.to_limit, None);
+    // There is nothing to keep down, and all of the load stays.
+    assert_eq!(found.cooler_duty, Power::ZERO);
+    let there = at_work(&joined, load, cautious.at.expect("it settles"));
+    assert_eq!(cautious.for_good, Some(there.arrives()));
     // Up from the air's temperature more is lost than shed until there.
     let shed = still_air_by_btu_rule() * found.surface + Conductance::watts_per_kelvin(150.0);
     for step in 0..=200 {

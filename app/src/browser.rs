@@ -71,6 +71,13 @@ pub fn fragment() -> String {
         .unwrap_or_default()
 }
 
+/// Loads the page anew, where it may.
+pub fn reload() {
+    if let Some(window) = window() {
+        let _ = window.location().reload();
+    }
+}
+
 /// Puts a fragment in the page's address without a new entry in the history. A frame that may not
 /// do so keeps its address.
 pub fn replace_fragment(fragment: &str) {

@@ -179,8 +179,11 @@ impl GridWork {
                 worker.terminate();
             }
             work.hand = Hand::Here;
-            // What was asked of it never comes.
-            if let Some((_, first)) = work.asked.pop_front() {
+            // What was asked of it never comes; what an earlier task asked isn't wanted any more.
+            let number = work.number;
+            let mut asked = work.asked.iter();
+            let lost = asked.find(|(of, _)| *of == number).copied();
+            if let Some((_, first)) = lost {
                 work.next = first;
             }
             work.asked.clear();

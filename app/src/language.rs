@@ -90,6 +90,8 @@ pub struct Speech {
     pub language: RwSignal<&'static Language>,
     /// A language whose text couldn't be loaded, until another one is.
     pub missed: RwSignal<Option<&'static Language>>,
+    /// The one that was chosen last, whose text may still be on its way.
+    asked: StoredValue<&'static str>,
 }
 
 impl Speech {
@@ -104,6 +106,7 @@ impl Speech {
         Self {
             language: RwSignal::new(spoken()),
             missed: RwSignal::new(first.flatten().as_deref().and_then(tagged)),
+            asked: StoredValue::new(spoken().tag),
         }
     }
 
@@ -118,13 +121,18 @@ impl Speech {
         let Some(language) = tagged(tag) else {
             return;
         };
+        self.asked.set_value(language.tag);
         let loaded =
             LOADED.with_borrow(|all| all.iter().find(|it| it.language == language).copied());
         if let Some(loaded) = loaded {
             return self.change(loaded);
         }
         spawn_local(async move {
-            match start_script::text_of(language.tag).await {
+            let text = start_script::text_of(language.tag).await;
+            if self.asked.get_value() != language.tag {
+                return;
+            }
+            match text {
                 Some(text) => self.change(Spoken::of(language, text)),
                 None => self.missed.set(Some(language)),
             }

@@ -28,7 +28,11 @@ pub fn follow(model: Model) {
         at_rest.then(move || browser::replace_fragment(&link));
     });
     let handle = window_event_listener(ev::hashchange, move |_| {
-        model.open_link(&browser::fragment());
+        match browser::fragment() {
+            // It concerns what the browser keeps, which is read when the page opens.
+            fragment if fragment == DEMO => browser::reload(),
+            fragment => model.open_link(&fragment),
+        }
     });
     on_cleanup(move || handle.remove());
 }

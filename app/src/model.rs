@@ -43,8 +43,8 @@ use table::TableFile;
 use unhurried::Dragging;
 use yard::OpenEntry;
 
-/// The page's data. What is edited, `state`, `notice` and `table` are stored; the rest derives from
-/// them.
+/// The page's data. Signals are stored: the edited yard with its steps, the state, and what is open, told
+/// or dragged at the moment. Memos derive from them.
 #[derive(Clone, Copy)]
 pub struct Model {
     /// What the page's host wants of it.
@@ -120,6 +120,7 @@ impl Model {
                 implement: implement.as_ref()?,
                 kits: &yard.kits,
                 settings: &settings.get(),
+                currency: yard.currency.as_deref(),
                 prices: &prices.read(),
                 weights: weights.get(),
             };
@@ -135,7 +136,7 @@ impl Model {
             let shown = Part::of_view(view).is_none_or(|part| options.read_value().shows(part));
             if shown { view } else { View::Pair }
         });
-        Self {
+        let model = Self {
             options,
             editing,
             history: RwSignal::default(),
@@ -155,7 +156,9 @@ impl Model {
             comparison,
             survey,
             recommendation,
-        }
+        };
+        model.open_route_for(fragment);
+        model
     }
 
     /// The model that the page has provided to its parts.
@@ -170,7 +173,9 @@ impl Model {
 
     /// Chooses a machine.
     pub fn choose_machine(self, id: String) {
-        self.state.update(|state| take_machine(state, id));
+        let yard = self.yard.read_untracked();
+        self.state.update(|state| take_machine(state, &yard, id));
+        drop(yard);
         self.keep_a_running_route();
     }
 
@@ -310,7 +315,9 @@ impl Model {
         let comparison = self.comparison.read_untracked();
         let comparison = comparison.as_ref()?;
         let survey = self.survey.read_untracked();
-        let progress = untrack(|| self.progress()).unwrap_or_default();
+        // The usual job, which stands there until one is set, is nobody's.
+        let progress = untrack(|| self.progress_on(machine, &state.settings, comparison));
+        let progress = progress.unwrap_or_default();
         Some(take(Saved {
             yard: &yard,
             state: &state,
@@ -332,11 +339,21 @@ impl Model {
 }
 
 /// Another machine. What was turned belonged to the one before, but for the site.
-fn take_machine(state: &mut State, id: String) {
+fn take_machine(state: &mut State, yard: &Yard, id: String) {
     state.beside = state.beside.take().filter(|beside| *beside != id);
     state.machine = id;
     state.settings = state.settings.of_site();
     state.prices.machines = Default::default();
+    fit_sheet(state, yard);
+}
+
+/// A sheet's engine speed goes where the machine never runs at it. Nothing else of a sheet hangs on the
+/// machine.
+fn fit_sheet(state: &mut State, yard: &Yard) {
+    let machine = yard.machine(&state.machine);
+    if machine.is_some_and(|machine| state.sheet.check(machine).is_err()) {
+        state.sheet.engine_speed = None;
+    }
 }
 
 /// Another implement. What was set for the work of the one before is of no use to it.

@@ -153,6 +153,26 @@ pub fn range(low: Quantity, high: Quantity, units: UnitSystem) -> String {
     between(&fixed(value, digits(low, value)), &shown(high, units))
 }
 
+/// A range of what may be entered: each end is rounded to what is allowed.
+pub fn allowed(low: Quantity, high: Quantity, units: UnitSystem) -> String {
+    range(
+        inward(low, units, f64::ceil),
+        inward(high, units, f64::floor),
+        units,
+    )
+}
+
+/// An end of a range, rounded towards the other one as far as it is shown.
+fn inward(end: Quantity, units: UnitSystem, round: fn(f64) -> f64) -> Quantity {
+    /// How many of the last digit's steps are in one, by the digits after the point.
+    const STEPS: [f64; 4] = [1.0, 10.0, 100.0, 1000.0];
+    let (value, _) = end.shown_in(units);
+    let steps = STEPS[digits(end, value).min(3)];
+    // Without what the way through SI leaves in the last digits.
+    let whole = (value * steps * 1e6).round() / 1e6;
+    end.entered_in(units, round(whole) / steps).unwrap_or(end)
+}
+
 /// A range of which both ends are written already, the unit in the second one.
 pub fn between(low: &str, high: &str) -> String {
     say::Range { low, high }.said()
@@ -200,7 +220,9 @@ fn may_be_thousands(whole: &str, decimals: &str) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::{read, typed};
+    use super::{allowed, read, typed};
+    use farend_core::quantity::{AngularSpeed, Pressure};
+    use farend_core::units::{Quantity, UnitSystem};
 
     #[test]
     fn a_decimal_comma_is_read_and_a_thousands_mark_is_asked_about() {
@@ -226,6 +248,19 @@ mod tests {
         assert_eq!(read("1.5", ','), Some(1.5));
         assert_eq!(read("1.234", ','), None);
         assert_eq!(read("1.234,5", ','), None);
+    }
+
+    /// 50 bar are 725.19 psi and 350 bar are 5076.3 psi: 1 psi is 0.068 947 573 bar (definition).
+    #[test]
+    fn what_may_be_entered_is_never_told_wider_than_it_is() {
+        let bar = |bar| Quantity::Pressure(Pressure::bar(bar));
+        let told = |units| allowed(bar(50.0), bar(350.0), units);
+        assert_eq!(told(UnitSystem::Us), "726\u{a0}to\u{a0}5076\u{a0}psi");
+        assert_eq!(told(UnitSystem::Metric), "50.0\u{a0}to\u{a0}350\u{a0}bar");
+        // Both come through SI a last digit off.
+        let rpm = |rpm| Quantity::Speed(AngularSpeed::rpm(rpm));
+        let told = allowed(rpm(1260.0), rpm(3000.0), UnitSystem::Metric);
+        assert_eq!(told, "1260\u{a0}to\u{a0}3000\u{a0}rpm");
     }
 
     #[test]

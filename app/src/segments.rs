@@ -32,16 +32,16 @@ pub struct Segment {
     pub width: f64,
 }
 
-/// The power that the picture's whole width stands for: it stays while the engine's speed is
-/// turned, so that bars can be seen to shrink.
+/// The power that the picture's whole width stands for. It stays while the engine's speed is turned, so
+/// that bars can be seen to shrink, unless the engine gives more at a lower speed.
 pub fn scale(machine: &Machine, settings: &Settings, all: &Comparison) -> Power {
-    let engine = settings.engine_power.unwrap_or(machine.engine.net.likely);
-    engine.max(all.need.high) * 1.02
+    let rated = settings.net_at(machine, machine.engine.rated).high;
+    (rated.max(all.need.high) * 1.02).max(all.budget.net.high)
 }
 
 /// The pieces of a route's bar: what arrives first, then the losses from the implement back to
-/// the engine, then what the engine keeps, then what it never had for a
-/// route. Together they are the engine's power.
+/// the engine, then what the engine keeps, then what it never had for a route. Together they are the
+/// engine's power.
 pub fn segments(run: &Run, engine: Power, scale: Power) -> Vec<Segment> {
     let losses = run
         .ledger
@@ -78,6 +78,8 @@ mod tests {
     use super::*;
     use farend_core::compare::compare;
     use farend_core::settings::Settings;
+    use farend_core::source::Source;
+    use farend_core::spread::Spread;
     use farend_core::yard::{DEMO, Yard};
 
     #[test]
@@ -97,5 +99,24 @@ mod tests {
             }
         }
         assert!(bars > 100, "{bars}");
+    }
+
+    #[test]
+    fn no_bar_and_no_range_is_longer_than_the_picture() {
+        let yard = Yard::from_json(DEMO).unwrap();
+        let settings = Settings::default();
+        for machine in &yard.machines {
+            let mut machine = machine.clone();
+            let net = machine.engine.net.likely;
+            machine.engine.net = Spread::new(net * 0.8, net, net * 1.3, Source::Own);
+            for implement in &yard.implements {
+                let all = compare(&machine, implement, &yard.kits, &settings).unwrap();
+                let scale = scale(&machine, &settings, &all);
+                assert!(all.budget.net.likely <= scale);
+                for (_, run) in all.ranked() {
+                    assert!(run.delivered.high <= scale, "{}", machine.id);
+                }
+            }
+        }
     }
 }

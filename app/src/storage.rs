@@ -35,7 +35,8 @@ pub enum Keeping {
     Held(String),
     /// Not before the user says whose: another tab keeps this, or nothing but the demo.
     Other(Option<String>),
-    /// Not before the user says whose: the demo was asked for, and this is kept.
+    /// Not before the user says whose: the demo was asked for, by the address or for a link, and this is
+    /// kept.
     PassedOver(String),
     /// Not at all: the yard comes from an address, and what is kept is another one.
     OfAddress,
@@ -144,6 +145,14 @@ impl Keeper {
     fn keep(self, model: Model) {
         let own = self.own(model);
         start_script::put_aside(own.as_deref());
+        // The step that passed over it may have been taken back.
+        let is_back = matches!(
+            &*self.keeping.read_untracked(),
+            Keeping::PassedOver(kept) if Some(kept) == own.as_ref()
+        );
+        if is_back {
+            self.settle();
+        }
         if matches!(
             *self.keeping.read_untracked(),
             Keeping::Held(_) | Keeping::Other(_) | Keeping::PassedOver(_)
@@ -230,6 +239,19 @@ impl Keeper {
         }
         self.settle();
         self.keep(model);
+    }
+
+    /// Opens the demo as a step, and passes over what is kept until the user says which of the two counts.
+    pub fn open_demo(self, model: Model) {
+        self.keep(model);
+        model.open_demo();
+        let is_kept = matches!(
+            *self.keeping.read_untracked(),
+            Keeping::Kept | Keeping::SetAside(_)
+        );
+        if let Some(kept) = self.known.get_value().filter(|_| is_kept) {
+            self.tell(Keeping::PassedOver(kept));
+        }
     }
 
     /// Takes over the yard of the other tab, or what was passed over, as a step.

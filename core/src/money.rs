@@ -57,6 +57,13 @@ pub fn is_price(price: f64) -> bool {
 }
 
 impl Prices {
+    /// Whether prices in a currency count beside these: no sum is taken over two currencies. Where one
+    /// isn't named, it's the other.
+    pub fn are_in(&self, currency: Option<&str>) -> bool {
+        let own = self.currency.as_deref();
+        own.is_none() || currency.is_none() || own == currency
+    }
+
     /// What is entered for a route.
     pub fn of(&self, route: RouteId) -> RoutePrices {
         let mut all = RouteId::ALL.iter().zip(self.routes);

@@ -27,6 +27,8 @@ pub struct Asked<'a> {
     pub kits: &'a [Kit],
     /// What the user has turned.
     pub settings: &'a Settings,
+    /// The currency of the prices in machine, implement and kits.
+    pub currency: Option<&'a str>,
     /// Prices beside the yard's.
     pub prices: &'a Prices,
     /// What matters.
@@ -119,13 +121,11 @@ impl Asked<'_> {
             heat: heat.as_ref(),
         };
         let seat = look.seat();
-        let of_yard = yard_prices(
-            route,
-            self.machine,
-            self.settings.economy,
-            self.implement,
-            kit,
-        );
+        let economy = self.settings.economy;
+        let of_yard = match self.prices.are_in(self.currency) {
+            true => yard_prices(route, self.machine, economy, self.implement, kit),
+            false => RoutePrices::default(),
+        };
         Surveyed {
             route,
             items: look.items(),

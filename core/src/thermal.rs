@@ -8,7 +8,7 @@ use crate::physics::heat::{
     still_air_by_btu_rule, still_air_by_horsepower_rule, tank_surface, usual_tank,
 };
 use crate::quantity::{
-    AngularSpeed, Area, Conductance, Power, Temperature, TemperatureDifference, Time, Volume,
+    AngularSpeed, Area, Conductance, Flow, Power, Temperature, TemperatureDifference, Time, Volume,
 };
 use crate::root::{Bracket, rising_root};
 use crate::route::RouteId;
@@ -19,6 +19,7 @@ use crate::spread::{Corner, Spread};
 use crate::stage::pump::Pump;
 use crate::stage::valve::Valve;
 use crate::stage::{AtWork, OilAtWork, Stage};
+use crate::units::Quantity;
 use crate::work::{Load, need_for};
 
 /// A rule for what a tank's surface sheds in still air.
@@ -44,8 +45,8 @@ pub struct Settling {
     pub at: Option<Temperature>,
     /// Time from cold until the limit: `None` where it's never reached.
     pub to_limit: Option<Time>,
-    /// What of the load the route delivers for good, with the oil at its limit; `None` where even an
-    /// empty rotor is too much.
+    /// What of the load the route delivers for good: where the oil settles, or with less of the load to
+    /// keep it at its limit; `None` where even an empty rotor is too much for that.
     pub for_good: Option<Power>,
 }
 
@@ -110,18 +111,30 @@ pub fn heat(joined: &Joined, load: Load<'_>, air: Temperature) -> Option<Heat> {
     let settling = SurfaceRule::ALL.map(|rule| {
         let shed = circuit.shed(rule, surface);
         let at = circuit.settles(&looks, shed, air);
-        Settling {
-            rule,
-            at,
-            to_limit: match at {
-                Some(at) if at <= limit => None,
-                _ => circuit.time_to(limit, shed, air, tank.likely),
+        match at.filter(|at| *at <= limit) {
+            Some(below) => Settling {
+                rule,
+                at,
+                to_limit: None,
+                for_good: circuit.at(below).map(|running| running.arrives()),
             },
-            for_good: circuit.for_good(limit, shed, air),
+            None => Settling {
+                rule,
+                at,
+                to_limit: circuit.time_to(limit, shed, air, tank.likely),
+                for_good: circuit.for_good(limit, shed, air),
+            },
         }
     });
-    let shed = circuit.shed(SurfaceRule::Btu, surface);
-    let duty = cooler_duty(at_limit.heat, shed, limit, air);
+    let [cautious, _] = &settling;
+    // Oil that settles below the limit never gets to where hot, thin oil would lose more than is shed.
+    let duty = match cautious.at {
+        Some(at) if at <= limit => Power::ZERO,
+        _ => {
+            let shed = circuit.shed(SurfaceRule::Btu, surface);
+            cooler_duty(at_limit.heat, shed, limit, air)
+        }
+    };
     Some(Heat {
         lost: now.heat,
         idle: circuit.idles()?,
@@ -170,7 +183,7 @@ impl Circuit<'_> {
         };
         let (most, _) = chain.most().ok()?;
         let mut running = chain.working(&most, |speed| load.at(speed)).unwrap_or(most);
-        running.heat = running.heat + self.throttled(&running);
+        running.heat = running.heat + self.throttled(&running, &chain.at);
         Some(running)
     }
 
@@ -183,17 +196,15 @@ impl Circuit<'_> {
         Some((self.joined.pump()?, valve))
     }
 
-    /// What a pump that always holds its set pressure loses in the valve, beyond what its load
-    /// needs: the valve throttles the rest.
-    ///
-    /// Equation: P = (p_set − p)·Q. Units: SI. Source: definition.
-    fn throttled(&self, running: &Running) -> Power {
+    /// What a pump that always holds its set pressure costs beyond what its load needs.
+    fn throttled(&self, running: &Running, at: &AtWork) -> Power {
         match (self.pump_and_valve(), running.pumped) {
-            (Some(((pump, _), Valve::Open { .. })), Some(pumped)) if pump.demand.is_some() => {
-                // P = p_set·Q − P_pumped
-                pumped.rate.flowing().map_or(Power::ZERO, |flow| {
-                    (pump.relief.likely * flow - pumped.power).max(Power::ZERO)
-                })
+            (Some(((pump, speed), Valve::Open { .. })), Some(pumped)) if pump.demand.is_some() => {
+                let flow = pumped.rate.flowing().unwrap_or(Flow::ZERO);
+                match pumped.effort() {
+                    Quantity::Pressure(pressure) => pump.held_up(flow, pressure, speed, at),
+                    _ => Power::ZERO,
+                }
             }
             _ => Power::ZERO,
         }

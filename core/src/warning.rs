@@ -240,6 +240,8 @@ fn starved_inlet(pump: &Passage, at: &AtWork, kit: &Kit, settings: &Settings) ->
         at.density,
         suction.lift,
     );
+    // Less than nothing says that so much can't be drawn at all.
+    let inlet = inlet.max(Pressure::ZERO);
     let lowest = lowest_inlet();
     if inlet < lowest {
         return Some(Warning::SuctionTooLow { inlet, lowest });

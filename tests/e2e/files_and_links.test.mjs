@@ -120,9 +120,12 @@ flow('a link of the demo opens the demo where another yard is kept', {}, async (
   await page.part('open-demo').click();
   await page.part('notice').waitFor({ state: 'detached' });
   assert.deepEqual(await page.shown(), meant);
-  // Their own yard isn't lost by that.
+  // Their own yard isn't lost by that, neither here nor where the browser keeps it.
+  await page.part('keeping').getByText(/The demo yard is open/).waitFor();
+  await page.kept('yard !== null');
   await page.openEditor();
   await page.part('undo').click();
+  await page.part('keeping').waitFor({ state: 'detached' });
   const yard = JSON.parse(ownYard.replace(/^\uFEFF/, ''));
   await page.tab.getByRole('heading', { level: 3 }).or(page.entries().first()).first().waitFor();
   assert.ok((await page.text('yard-name')).startsWith(yard.name));

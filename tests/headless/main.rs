@@ -35,6 +35,7 @@ fn each_pair_has_the_rows_of_its_comparison() {
                 implement,
                 kits: &yard.kits,
                 settings,
+                currency: None,
                 prices: &Prices::default(),
                 weights: EVEN,
             };

@@ -5,6 +5,7 @@ lead =
     Your own prices, kept in the link. Without a price nothing is said of cost; enter 0 where something costs
     nothing.
 currency = Currency, three letters (EUR, USD …)
+other-currency = The yard's prices are in { $currency }: beside another currency they don't count.
 currency-refused = Enter three letters, or nothing.
 hour = An hour of work
 kit = Kit

@@ -313,7 +313,7 @@ surface-horsepower = 14.4 W/(m²·K), which is 0.001 hp/(ft²·°F)
 ## How long a joint may run at an angle
 
 angle-fine = fine all day
-angle-for-a-while = up to 15° is good for all day, 25° is the most for steady work
+angle-steady = up to 15° is good for all day, 25° is the most for steady work
 angle-brief = only for moments; 25° is the most for steady work
 angle-needs-wide-angle = only a wide-angle joint bears that, and only for moments
 angle-never = no joint bears that

@@ -5,6 +5,7 @@ lead =
     Sus propios precios, guardados en el enlace. Sin un precio no se dice nada del coste; escriba 0 donde algo no
     cueste nada.
 currency = Moneda, tres letras (EUR, USD …)
+other-currency = Los precios del patio están en { $currency }: junto a otra moneda no cuentan.
 currency-refused = Escriba tres letras o nada.
 hour = Una hora de trabajo
 kit = Kit

@@ -308,7 +308,7 @@ surface-horsepower = 14,4 W/(m²·K), que son 0,001 hp/(ft²·°F)
 ## How long a joint may run at an angle
 
 angle-fine = bien para todo el día
-angle-for-a-while = hasta 15° sirve para todo el día, 25° es lo máximo en trabajo continuo
+angle-steady = hasta 15° sirve para todo el día, 25° es lo máximo en trabajo continuo
 angle-brief = solo por momentos; 25° es lo máximo en trabajo continuo
 angle-needs-wide-angle = solo lo aguanta una junta gran angular, y solo por momentos
 angle-never = ninguna junta lo aguanta

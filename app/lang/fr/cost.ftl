@@ -5,6 +5,7 @@ lead =
     Vos propres prix, gardés dans le lien. Sans prix, rien n'est dit du coût ; saisissez 0 là où quelque chose ne
     coûte rien.
 currency = Monnaie, trois lettres (EUR, USD …)
+other-currency = Les prix du parc sont en { $currency } : à côté d'une autre monnaie, ils ne comptent pas.
 currency-refused = Saisissez trois lettres, ou rien.
 hour = Une heure de travail
 kit = Kit

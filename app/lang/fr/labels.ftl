@@ -309,7 +309,7 @@ surface-horsepower = 14,4 W/(m²·K), soit 0,001 hp/(ft²·°F)
 ## How long a joint may run at an angle
 
 angle-fine = bien toute la journée
-angle-for-a-while = jusqu'à 15° convient toute la journée, 25° est le maximum en travail continu
+angle-steady = jusqu'à 15° convient toute la journée, 25° est le maximum en travail continu
 angle-brief = par moments seulement ; 25° est le maximum en travail continu
 angle-needs-wide-angle = seul un joint grand angle le supporte, et par moments seulement
 angle-never = aucun joint ne le supporte

@@ -15,7 +15,23 @@ impl Model {
     /// The price of an hour of work.
     pub fn hour_price(self) -> Option<f64> {
         let own = self.state.read().prices.hour;
-        own.or_else(|| self.yard.read().hour_price)
+        own.or_else(|| self.yard_hour_price())
+    }
+
+    /// Whether the user's currency is another than the yard's, whose prices don't count then.
+    pub fn is_other_currency(self) -> bool {
+        let yard = self.yard.read();
+        !self.state.read().prices.are_in(yard.currency.as_deref())
+    }
+
+    /// A price of the yard's, where such count.
+    fn of_yard(self, price: Option<f64>) -> Option<f64> {
+        price.filter(|_| !self.is_other_currency())
+    }
+
+    /// What the yard says of the price of an hour.
+    pub fn yard_hour_price(self) -> Option<f64> {
+        self.of_yard(self.yard.read().hour_price)
     }
 
     /// What the yard says of a route's prices.
@@ -33,16 +49,17 @@ impl Model {
                 yard.kit(&run.kit)?,
             ))
         };
-        known().unwrap_or_default()
+        let known = known().filter(|_| !self.is_other_currency());
+        known.unwrap_or_default()
     }
 
     /// What the yard says of the machine's price, or of the one beside it.
     pub fn yard_machine_price(self, which: usize) -> Option<f64> {
         if which == 0 {
-            return self.machine.read().as_ref()?.price;
+            return self.of_yard(self.machine.read().as_ref()?.price);
         }
         let id = self.state.read().beside.clone()?;
-        self.yard.read().machine(&id)?.price
+        self.of_yard(self.yard.read().machine(&id)?.price)
     }
 
     /// The price of the machine or of the one beside it.

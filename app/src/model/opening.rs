@@ -68,8 +68,19 @@ impl Model {
         }
         let yard = self.yard.read_untracked();
         let (state, notice) = read_link(&yard, fragment, &self.options.read_value());
+        drop(yard);
         self.state.set(state);
         self.notice.set(notice);
+        self.open_route_for(fragment);
+    }
+
+    /// A link opens the route that it names, whether that can be hooked up or not. Without a link, or with
+    /// one that couldn't be taken as it is, a route that can be hooked up is opened.
+    pub(super) fn open_route_for(self, fragment: &str) {
+        let is_linked = !matches!(fragment, "" | link::DEMO);
+        if !is_linked || self.notice.with_untracked(Option::is_some) {
+            self.keep_a_running_route();
+        }
     }
 }
 
@@ -109,7 +120,7 @@ pub(super) fn first_state(yard: &Yard, options: &Options) -> State {
 /// What the host has fixed stands in place of anything else, and its currency where there is none.
 fn hold(options: &Options, yard: &Yard, state: &mut State) {
     if let Some(id) = options.machine_of(yard).filter(|id| *id != state.machine) {
-        take_machine(state, id.to_owned());
+        take_machine(state, yard, id.to_owned());
     }
     if let Some(id) = options
         .implement_of(yard)
@@ -235,6 +246,25 @@ mod tests {
             model.open_file("own.json".to_owned(), &DEMO.replace("heron-68", "own-68"));
             assert_ne!(model.state.get().machine, "heron-68");
             assert!(model.comparison.get().is_some());
+        });
+    }
+
+    #[test]
+    fn what_the_host_has_fixed_opens_with_a_route_that_can_be_hooked_up() {
+        let fixed = Options {
+            machine: Some("puffin-62".to_owned()),
+            ..Options::default()
+        };
+        with_options(fixed, "", |model| {
+            assert_eq!(model.route.get(), RouteId::SkidSteer);
+        });
+        // A link may show that one can't.
+        let linked = State {
+            route: RouteId::RearShaft,
+            ..State::of("puffin-62".to_owned(), "broom-180".to_owned())
+        };
+        with_model(&linked.to_link(), |model| {
+            assert_eq!(model.route.get(), RouteId::RearShaft);
         });
     }
 

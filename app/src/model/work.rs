@@ -76,3 +76,24 @@ impl Model {
         Some(each.collect())
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::model::tests::with_model;
+
+    #[test]
+    fn no_time_is_saved_for_a_job_that_nobody_set() {
+        with_model("", |model| {
+            let timed = || {
+                model.with_saved(|saved| {
+                    let mut all = saved.progress.iter();
+                    all.any(|(_, progress)| progress.time.is_some())
+                })
+            };
+            assert_eq!(timed(), Some(false));
+            assert!(model.set_job(Amount::of(Measure::Area, 2_000.0)));
+            assert_eq!(timed(), Some(true));
+        });
+    }
+}

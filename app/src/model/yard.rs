@@ -1,7 +1,7 @@
 //! The yard under the user's hands: every change is a step that can be taken back.
 
-use super::Model;
 use super::opening::first_state;
+use super::{Model, fit_sheet, take_implement, take_machine};
 use farend_core::settings::Settings;
 use farend_core::yard::DEMO;
 use farend_core::yard::edit::{Change, Editing, Whose};
@@ -107,7 +107,7 @@ impl Model {
     /// Lets a step change the yard; what was chosen follows it. False where nothing was changed.
     fn step(self, make: impl FnOnce(&mut History, &mut Editing) -> Option<Change>) -> bool {
         let mut made = None;
-        let before = self.chosen_ids();
+        let before = self.chosen_places();
         self.editing.maybe_update(|yard| {
             self.history.update(|history| made = make(history, yard));
             made.is_some()
@@ -120,8 +120,8 @@ impl Model {
         true
     }
 
-    /// The identifiers of what is edited where it is chosen for the comparison, before a step.
-    fn chosen_ids(self) -> [Option<usize>; 3] {
+    /// Where what is chosen stands in its list: the machine, the implement, the machine beside.
+    fn chosen_places(self) -> [Option<usize>; 3] {
         let (yard, state) = (self.editing.read_untracked(), self.state.read_untracked());
         let beside = state.beside.as_ref();
         [
@@ -155,22 +155,19 @@ impl Model {
                 state.beside = Some(id);
             }
             if !has(List::Machines, &state.machine) {
-                state.machine = first.machine;
-                state.settings = state.settings.of_site();
+                take_machine(state, &yard, first.machine);
             }
             if !has(List::Implements, &state.implement) {
-                state.implement = first.implement;
+                take_implement(state, first.implement);
             }
             let beside = state.beside.take();
             state.beside = beside.filter(|id| has(List::Machines, id));
-            if let Some(machine) = yard.machine(&state.machine) {
-                if state.settings.check(machine).is_err() {
-                    state.settings = Settings::default();
-                }
-                if state.sheet.check(machine).is_err() {
-                    state.sheet = Default::default();
-                }
+            if let Some(machine) = yard.machine(&state.machine)
+                && state.settings.check(machine).is_err()
+            {
+                state.settings = Settings::default();
             }
+            fit_sheet(state, &yard);
         });
         drop((yard, editing));
         self.keep_a_running_route();
@@ -213,7 +210,8 @@ mod tests {
     use super::*;
     use crate::model::tests::with_model;
     use farend_core::control::Control;
-    use farend_core::quantity::AngularSpeed;
+    use farend_core::measure::{Amount, Measure};
+    use farend_core::quantity::{AngularSpeed, Flow};
     use farend_core::units::Quantity;
     use serde_json::json;
 
@@ -257,6 +255,45 @@ mod tests {
             model.remove_entry(List::Machines, 2);
             assert_ne!(model.state.get().machine, "heron-68");
             assert!(model.machine.get().is_some());
+        });
+    }
+
+    #[test]
+    fn what_was_set_goes_with_what_it_was_set_for() {
+        with_model("", |model| {
+            model.choose_machine("heron-68".to_owned());
+            model.state.update(|state| {
+                state.beside = Some("curlew-46".to_owned());
+                state.prices.machines = [Some(41_000.0), Some(29_000.0)];
+            });
+            model.remove_entry(List::Machines, 3);
+            let state = model.state.get();
+            assert_eq!(state.machine, "curlew-46");
+            assert_eq!(state.beside, None);
+            assert_eq!(state.prices.machines, [None, None]);
+            assert!(model.set_job(Amount::of(Measure::Area, 2_000.0)));
+            model.remove_entry(List::Implements, 0);
+            assert_ne!(model.state.get().implement, state.implement);
+            assert_eq!(model.settings.get().job, None);
+        });
+    }
+
+    #[test]
+    fn a_sheet_goes_along_to_another_machine_but_for_a_speed_that_it_never_runs_at() {
+        with_model("", |model| {
+            model.choose_machine("curlew-46".to_owned());
+            model.state.update(|state| {
+                state.sheet.engine_speed = Some(AngularSpeed::rpm(2390.0));
+                state.sheet.flow = Some(Flow::litres_per_minute(60.0));
+            });
+            model.choose_machine("heron-68".to_owned());
+            let state = model.state.get();
+            assert_eq!(state.sheet.engine_speed, None);
+            assert!(state.sheet.flow.is_some());
+            with_model(&state.to_link(), |again| {
+                assert_eq!(again.notice.get(), None);
+                assert!(again.state.get().sheet.flow.is_some());
+            });
         });
     }
 

@@ -279,7 +279,7 @@ pub fn surface_rule(rule: SurfaceRule) -> &'static str {
 pub fn angle(advice: AngleAdvice) -> &'static str {
     match advice {
         AngleAdvice::Fine => angle_fine(),
-        AngleAdvice::ForAWhile => angle_for_a_while(),
+        AngleAdvice::Steady => angle_steady(),
         AngleAdvice::Brief => angle_brief(),
         AngleAdvice::NeedsWideAngle => angle_needs_wide_angle(),
         AngleAdvice::Never => angle_never(),

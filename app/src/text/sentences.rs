@@ -347,5 +347,5 @@ pub fn curve(route: RouteId, control: Control, least: &str, most: &str) -> Strin
 
 /// What is wrong with a number typed into a control.
 pub fn out_of_range(low: Quantity, high: Quantity, units: UnitSystem) -> String {
-    say::out_of_range(&number::range(low, high, units))
+    say::out_of_range(&number::allowed(low, high, units))
 }

@@ -105,6 +105,13 @@ fn Choice(
                         })
                         .collect_view()
                 }}
+                {move || {
+                    let chosen = chosen.get();
+                    let is_there = items.with(|all| all.iter().any(|(id, _)| *id == chosen));
+                    // Where it isn't, the list would show its first entry as if that were chosen.
+                    (!is_there)
+                        .then(|| view! { <option value=chosen selected=true hidden=true></option> })
+                }}
             </select>
         </label>
     }

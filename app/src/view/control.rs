@@ -77,7 +77,9 @@ pub fn ControlRow(control: Control) -> impl IntoView {
         };
         let units = model.units.get_untracked();
         let (low, high) = (now.min.shown_in(units).0, now.max.shown_in(units).0);
-        let fits = (low..=high).contains(&value);
+        // An end may come through SI a last digit off.
+        let rounding = low.abs().max(high.abs()) * 1e-9;
+        let fits = (low - rounding..=high + rounding).contains(&value);
         if fits {
             refused.set(None);
             model.turn(control, now.now.entered_in(units, value));

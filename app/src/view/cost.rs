@@ -36,9 +36,18 @@ pub fn Cost() -> impl IntoView {
                 cost::hour().to_owned(),
                 String::new(),
                 |prices| Some(&mut prices.hour),
-                move || model.yard.read().hour_price,
+                move || model.yard_hour_price(),
             )}
         </div>
+        {move || {
+            model
+                .is_other_currency()
+                .then(|| model.yard.read().currency.clone())
+                .flatten()
+                .map(|currency| {
+                    view! { <p data-testid="other-currency">{cost::other_currency(&currency)}</p> }
+                })
+        }}
         {move || runs.get().into_iter().map(|route| view! { <Prices route=route /> }).collect_view()}
         <Table />
         <p class="fine">{cost::note()}</p>

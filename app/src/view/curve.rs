@@ -48,7 +48,7 @@ pub fn Curve(controls: Memo<Vec<Control>>) -> impl IntoView {
         controls
             .iter()
             .find(|control| **control == wished)
-            .or_else(|| controls.last())
+            .or_else(|| controls.first())
             .copied()
     });
     let picture = Memo::new(move |_| picture(model, over.get()?));

@@ -40,7 +40,7 @@ pub fn NoticeBox() -> impl IntoView {
                         let line = |fault: &Fault| view! { <li>{faults::fault(fault)}</li> };
                         view! { <ul>{faults.iter().map(line).collect_view()}</ul> }
                     })}
-                {offer(model, notice)}
+                {offer(model, keeper, notice)}
                 <button
                     type="button"
                     id=CLOSE
@@ -56,7 +56,7 @@ pub fn NoticeBox() -> impl IntoView {
 }
 
 /// What can be done about it at once.
-fn offer(model: Model, notice: &Notice) -> Option<AnyView> {
+fn offer(model: Model, keeper: Keeper, notice: &Notice) -> Option<AnyView> {
     match notice {
         Notice::BadFile {
             file,
@@ -84,7 +84,7 @@ fn offer(model: Model, notice: &Notice) -> Option<AnyView> {
         } => {
             let link = link.clone();
             let open = move |_| {
-                model.open_demo();
+                keeper.open_demo(model);
                 model.notice.set(None);
                 model.open_link(&link);
             };

@@ -142,7 +142,7 @@ fn travel(look: &Look<'_>, pto: PtoEnd, input: &InputShaft) -> Option<Travel> {
 fn lasting(angle: f64) -> Judgement {
     match AngleAdvice::of(angle) {
         AngleAdvice::Fine => Judgement::Pass,
-        AngleAdvice::ForAWhile => Judgement::Advice,
+        AngleAdvice::Steady => Judgement::Advice,
         _ => Judgement::Stop,
     }
 }
@@ -150,7 +150,7 @@ fn lasting(angle: f64) -> Judgement {
 /// An angle for the moments of lifting.
 fn brief(angle: f64) -> Judgement {
     match AngleAdvice::of(angle) {
-        AngleAdvice::Fine | AngleAdvice::ForAWhile => Judgement::Pass,
+        AngleAdvice::Fine | AngleAdvice::Steady => Judgement::Pass,
         AngleAdvice::Brief => Judgement::Advice,
         AngleAdvice::NeedsWideAngle | AngleAdvice::Never => Judgement::Stop,
     }

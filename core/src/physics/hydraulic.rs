@@ -40,29 +40,6 @@ pub fn pump_hydro_mechanical_efficiency(
     (difference * displacement) / torque
 }
 
-/// Speed of a motor.
-///
-/// Equation: ω = 2π·Q·ηv/V. Units: SI. Valid range: V above zero, ηv above 0 to 1.
-/// Source: definition of displacement; ηv in the sense of ISO 4391, from memory.
-pub fn motor_speed(displacement: Displacement, flow: Flow, volumetric: f64) -> AngularSpeed {
-    // Q per rad/s is V/2π, so ω = Q·ηv/(V/2π)
-    let per_radian = displacement * AngularSpeed::radians_per_second(1.0);
-    AngularSpeed::radians_per_second(flow * volumetric / per_radian)
-}
-
-/// Torque of a motor.
-///
-/// Equation: T = Δp·V/2π·ηhm. Units: SI. Valid range: ηhm above 0 to 1.
-/// Source: definition of displacement; ηhm in the sense of ISO 4391, from memory.
-pub fn motor_torque(
-    displacement: Displacement,
-    difference: Pressure,
-    hydro_mechanical: f64,
-) -> Torque {
-    // T = Δp·V/2π·ηhm
-    difference * displacement * hydro_mechanical
-}
-
 /// Displacement of a motor that a flow turns at a speed.
 ///
 /// Equation: V = 2π·Q·ηv/ω. Units: SI. Valid range: ω above zero, ηv above 0 to 1.

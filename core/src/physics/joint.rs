@@ -89,7 +89,7 @@ pub enum AngleAdvice {
     /// All day.
     Fine,
     /// The most for steady work.
-    ForAWhile,
+    Steady,
     /// For moments, such as lifting or turning.
     Brief,
     /// Only a wide-angle joint, for moments.
@@ -102,7 +102,7 @@ impl AngleAdvice {
     /// All, from the smallest angle.
     pub const ALL: [Self; 5] = [
         Self::Fine,
-        Self::ForAWhile,
+        Self::Steady,
         Self::Brief,
         Self::NeedsWideAngle,
         Self::Never,
@@ -115,7 +115,7 @@ impl AngleAdvice {
     pub fn up_to(self) -> Option<f64> {
         match self {
             Self::Fine => Some(15.0_f64.to_radians()),
-            Self::ForAWhile => Some(25.0_f64.to_radians()),
+            Self::Steady => Some(25.0_f64.to_radians()),
             Self::Brief => Some(45.0_f64.to_radians()),
             Self::NeedsWideAngle => Some(80.0_f64.to_radians()),
             Self::Never => None,
@@ -202,13 +202,13 @@ mod tests {
 
     #[test]
     fn an_angle_gets_its_advice() {
-        use AngleAdvice::{Brief, Fine, ForAWhile, NeedsWideAngle, Never};
+        use AngleAdvice::{Brief, Fine, NeedsWideAngle, Never, Steady};
         for (degrees, advice) in [
             (0.0, Fine),
             (15.0, Fine),
             (-15.0, Fine),
-            (15.1, ForAWhile),
-            (25.0, ForAWhile),
+            (15.1, Steady),
+            (25.0, Steady),
             (-25.1, Brief),
             (45.0, Brief),
             (45.1, NeedsWideAngle),

@@ -71,6 +71,8 @@ impl StagePhysics for Hoses {
             Figure::computed("Δp₃", Quantity::Pressure(self.in_couplers(flow, at.corner)));
         let from_yard = |symbol, value| Figure::known(symbol, value, Source::Own);
         let flow_now = Figure::computed("Q", Quantity::Flow(flow));
+        // It belongs to the rated drop, and comes from where that does.
+        let rated = Quantity::Flow(self.coupler_flow);
         let mut all = self.pipe_formulas(supply, &self.supply, flow, at);
         if self.back == self.supply {
             all.push(Formula::new(back, supply));
@@ -84,7 +86,7 @@ impl StagePhysics for Hoses {
                     Figure::spread("Δpᵣ", self.coupler_drop, Quantity::Pressure),
                 )
                 .then("· (", flow_now)
-                .then("/", from_yard("Qᵣ", Quantity::Flow(self.coupler_flow)))
+                .then("/", Figure::known("Qᵣ", rated, self.coupler_drop.source))
                 .sign(")²"),
             Formula::new(Figure::power_out(gives), Figure::power_in(takes))
                 .then("− (", supply)

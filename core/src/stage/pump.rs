@@ -157,6 +157,23 @@ impl Pump {
         let asked = self.demand.map(|_| Flow::ZERO);
         self.takes(against, asked, speed, at)
     }
+
+    /// Power that it takes more for a flow where it holds its set pressure than at the load's: what the
+    /// valve throttles, and what pump and seals lose by the higher pressure. All of it heats the oil.
+    ///
+    /// Equation: P(p_set) − P(p), the power it takes at each. Units: SI. Valid range: pressure up to the
+    /// set one. Source: Wilson's model, from memory.
+    pub fn held_up(
+        &self,
+        flow: Flow,
+        pressure: Pressure,
+        speed: AngularSpeed,
+        at: &AtWork,
+    ) -> Power {
+        // P(p_set) − P(p)
+        let takes = |pressure| self.takes(pressure, Some(flow), speed, at);
+        (takes(at.corner.of(Axis::Merit, &self.relief)) - takes(pressure)).max(Power::ZERO)
+    }
 }
 
 impl StagePhysics for Pump {

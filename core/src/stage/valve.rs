@@ -5,7 +5,6 @@ use crate::drive::{Drive, Stall};
 use crate::formula::{Figure, Formula};
 use crate::physics::line::rated_drop;
 use crate::quantity::{Flow, Pressure};
-use crate::source::Source;
 use crate::spread::{Axis, Corner, Spread};
 use crate::units::Quantity;
 
@@ -54,7 +53,8 @@ impl StagePhysics for Valve {
             Self::Open { drop: rated, at } => {
                 Formula::new(drop, Figure::spread("Δpᵣ", *rated, Quantity::Pressure))
                     .then("· (", flow)
-                    .then("/", Figure::known("Qᵣ", Quantity::Flow(*at), Source::Own))
+                    // It belongs to the rated drop, and comes from where that does.
+                    .then("/", Figure::known("Qᵣ", Quantity::Flow(*at), rated.source))
                     .sign(")²")
             }
             Self::Margin(margin) => {

@@ -3,17 +3,18 @@
 use super::Outcome;
 use crate::inputs::{Point, Problem};
 use farend_core::defaults::rated_viscosity;
+use farend_core::drive::{Drive, Rate};
 use farend_core::physics::displacement::RatedPoint;
 use farend_core::physics::hydraulic as physics;
 use farend_core::quantity::{AngularSpeed, Displacement, Flow, Power, Pressure, Torque};
 use farend_core::source::Source;
 use farend_core::spread::{Corner, Spread};
-use farend_core::stage::Stage;
 use farend_core::stage::motor::Motor;
 use farend_core::stage::pump::{Pump, PumpSize};
 use farend_core::stage::steering::Steering;
-use farend_tests::most;
+use farend_core::stage::{Stage, StagePhysics};
 use farend_tests::quantity::Quantity;
+use farend_tests::{most, with_rated_oil};
 
 fn exact<T: Copy>(value: T) -> Spread<T> {
     Spread::exact(value, Source::Own)
@@ -88,17 +89,34 @@ pub(super) fn pump_flow(point: &Point<'_>) -> Result<Outcome, Problem> {
     )]))
 }
 
-/// A motor, without losses where none are given.
+/// A motor whose efficiencies hold at this flow and pressure, and are 1 where none are given.
 pub(super) fn motor(point: &Point<'_>) -> Result<Outcome, Problem> {
     let displacement: Displacement = point.get("displacement")?;
+    let (flow, pressure): (Flow, Pressure) = (point.get("flow")?, point.get("pressure")?);
     let volumetric = point.number_or("volumetric", 1.0)?;
-    let hydro_mechanical = point.number_or("hydro_mechanical", 1.0)?;
-    let speed = physics::motor_speed(displacement, point.get("flow")?, volumetric);
-    let torque = physics::motor_torque(displacement, point.get("pressure")?, hydro_mechanical);
+    let one = AngularSpeed::radians_per_second(1.0);
+    let motor = Motor {
+        displacement,
+        rated: RatedPoint {
+            // ω = Q·ηv/(V/2π)
+            speed: one * (flow * volumetric / (displacement * one)),
+            pressure,
+            viscosity: rated_viscosity(),
+        },
+        volumetric: exact(volumetric),
+        hydro_mechanical: exact(point.number_or("hydro_mechanical", 1.0)?),
+        highest: Pressure::bar(1000.0),
+    };
+    let takes = Drive {
+        rate: Rate::Flowing(flow),
+        power: pressure * flow,
+    };
+    let passed = motor.pass(takes, &with_rated_oil(Corner::LIKELY));
+    let gives = passed.map_err(|stall| format!("{stall:?}"))?.gives;
     Ok(Outcome::Results(vec![
-        ("speed", Quantity::Speed(speed)),
-        ("torque", Quantity::Torque(torque)),
-        ("power", Quantity::Power(torque * speed)),
+        ("speed", gives.rate.quantity().into()),
+        ("torque", gives.effort().into()),
+        ("power", Quantity::Power(gives.power)),
     ]))
 }
 

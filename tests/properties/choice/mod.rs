@@ -196,6 +196,7 @@ fn cases() -> &'static [Case] {
                     implement: &implement,
                     kits: &kits,
                     settings: &settings,
+                    currency: None,
                     prices: &prices,
                     weights,
                 };

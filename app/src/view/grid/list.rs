@@ -28,12 +28,10 @@ pub fn List(reading: Reading) -> impl IntoView {
         Reading::Implements => grid.arranged.read().implements.len(),
         _ => grid.arranged.read().machines.len(),
     });
-    let size = Memo::new(move |_| {
-        if scroll.width() < PHONE {
-            ENTRY_ON_A_PHONE
-        } else {
-            ENTRY
-        }
+    let narrow = Memo::new(move |_| scroll.width() < PHONE);
+    let size = Memo::new(move |_| match narrow.get() {
+        true => ENTRY_ON_A_PHONE,
+        false => ENTRY,
     });
     let active = Memo::new(move |_| at.get().min(count.get().saturating_sub(1)));
     let in_sight = Memo::new(move |_| scroll.in_sight(Way::Down, count.get(), size.get(), 0.0));
@@ -72,6 +70,7 @@ pub fn List(reading: Reading) -> impl IntoView {
     view! {
         <div
             class="yard-list"
+            class:narrow=move || narrow.get()
             role="listbox"
             tabindex="0"
             data-testid="list"

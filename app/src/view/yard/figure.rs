@@ -137,10 +137,13 @@ pub fn uncertain(
     let asked = RwSignal::new(false);
     let is_three = move || asked.get() || value.read().as_ref().is_some_and(Value::is_object);
     let widen = move |_| {
-        asked.set(true);
-        if let Some(number) = value.get_untracked().filter(Value::is_number) {
-            let three = json!({"low": number, "likely": number, "high": number});
-            path.with_value(|path| form.put(path, Some(three)));
+        match value.get_untracked().filter(Value::is_number) {
+            Some(number) => {
+                let three = json!({"low": number, "likely": number, "high": number});
+                path.with_value(|path| form.put(path, Some(three)));
+            }
+            // There is nothing to widen yet, but room for it.
+            None => asked.set(true),
         }
         browser::focus(form.id(&at("low")));
     };
