@@ -153,7 +153,7 @@ fn a_bent_joint_gets_its_advice() {
     let mut parts = tractor();
     for (degrees, advice) in [
         (10.0_f64, None),
-        (20.0, Some(AngleAdvice::ForAWhile)),
+        (20.0, Some(AngleAdvice::Steady)),
         (40.0, Some(AngleAdvice::Brief)),
         (70.0, Some(AngleAdvice::NeedsWideAngle)),
     ] {

@@ -55,7 +55,7 @@ pub(super) fn joint_angles(_: &Point<'_>) -> Result<Outcome, Problem> {
     };
     Ok(Outcome::Results(vec![
         ("fine", degrees(AngleAdvice::Fine)?),
-        ("for_a_while", degrees(AngleAdvice::ForAWhile)?),
+        ("steady", degrees(AngleAdvice::Steady)?),
         ("brief", degrees(AngleAdvice::Brief)?),
         ("wide_angle", degrees(AngleAdvice::NeedsWideAngle)?),
     ]))
