@@ -86,6 +86,13 @@ flow('the curve runs over the slope too', {}, async (page) => {
   assert.match(await page.part('curve').getAttribute('aria-label'), /slope/);
 });
 
+flow('a route without what the curve runs over has one over its first control', {}, async (page) => {
+  // What the curve begins with, the relief pressure, a pump pack hasn't.
+  await page.choose('curlew-46', 'snow-thrower-150');
+  await page.openRoute('pump_pack');
+  await page.until(() => /engine speed/i.test(document.querySelector('[data-testid="curve"]').ariaLabel));
+});
+
 flow('another oil changes what the hydraulics bring', {}, async (page) => {
   await page.unfold('site');
   const before = await page.delivered('machine_hydraulics');

@@ -4,6 +4,7 @@ mod licences;
 mod lint;
 mod tests;
 
+use std::env;
 use std::path::{Path, PathBuf};
 
 use anyhow::Result;
@@ -109,27 +110,27 @@ pub fn soak(host: &Host, actions: u32, seed: u32) -> Result<()> {
     })
 }
 
-/// Seconds of the fuzzer on each target in `test --full`.
+/// Seconds of the fuzzer on each target in CI and in `test --full`.
 const FUZZED: u32 = 60;
 
 pub fn fuzz(host: &Host, seconds: u32, target: Option<&str>) -> Result<()> {
     let targets = fuzzer::targets(host, target)?;
-    timed(|steps| fuzzed(host, steps, seconds, &targets))
+    timed(|steps| match fuzzers_program(host, steps) {
+        Some(program) => steps.run("fuzzer", || fuzzer::run(host, &program, seconds, &targets)),
+        None => steps.run("random changes of the fuzzer's corpus", || {
+            fuzzer::twin(host, &targets)
+        }),
+    })
 }
 
-/// By the fuzzer where its tools work, else without it.
-fn fuzzed(host: &Host, steps: &mut Steps, seconds: u32, targets: &[String]) -> Result<()> {
+/// Where its tools work.
+fn fuzzers_program(host: &Host, steps: &mut Steps) -> Option<PathBuf> {
     let program = setup::fuzzer(host, steps)
         .and_then(|()| steps.run("program of the fuzzer", || fuzzer::build(host)));
-    match program {
-        Ok(program) => steps.run("fuzzer", || fuzzer::run(host, &program, seconds, targets)),
-        Err(error) => {
-            println!("No fuzzer here: {error:#}");
-            steps.run("random changes of the fuzzer's corpus", || {
-                fuzzer::twin(host, targets)
-            })
-        }
+    if let Err(error) = &program {
+        println!("No fuzzer here: {error:#}");
     }
+    program.ok()
 }
 
 pub fn mutants(host: &Host, since: &str) -> Result<()> {
@@ -218,9 +219,14 @@ pub fn test(host: &Host, extent: Extent) -> Result<()> {
                 e2e::spreadsheet(host, &browser, &program)
             })?;
             steps.run("actions by chance", || e2e::soak(host, &browser, SOAKED, 1))?;
-            let targets = fuzzer::targets(host, None)?;
-            fuzzed(host, steps, FUZZED, &targets)?;
             steps.run("release page, twice", || twice::build(host, wasm).map(drop))?;
+        }
+        // Without it the tests have tried its corpus, and random changes of that.
+        if (extent == Extent::Full || is_ci())
+            && let Some(program) = fuzzers_program(host, steps)
+        {
+            let targets = fuzzer::targets(host, None)?;
+            steps.run("fuzzer", || fuzzer::run(host, &program, FUZZED, &targets))?;
         }
         steps.run("size", || size(host))
     })?;
@@ -228,6 +234,11 @@ pub fn test(host: &Host, extent: Extent) -> Result<()> {
         println!("Left out by --quick: {NOT_QUICK}.");
     }
     Ok(())
+}
+
+/// Whether nobody waits for the result.
+fn is_ci() -> bool {
+    env::var_os("CI").is_some()
 }
 
 fn native(host: &Host, steps: &mut Steps) -> Result<()> {
