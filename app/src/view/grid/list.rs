@@ -12,11 +12,11 @@ use farend_core::route::RouteId;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
-/// Height of an entry in rem, wide and on a phone.
+/// Height of an entry in rem, in one line and in three.
 const ENTRY: f64 = 4.4;
-const ENTRY_ON_A_PHONE: f64 = 7.8;
-/// Narrower than so many rem it's a phone.
-const PHONE: f64 = 40.0;
+const ENTRY_IN_THREE: f64 = 7.8;
+/// Narrower than so many rem a line has no room for a route and its kit.
+const NARROW: f64 = 50.0;
 
 /// The list.
 #[component]
@@ -28,9 +28,9 @@ pub fn List(reading: Reading) -> impl IntoView {
         Reading::Implements => grid.arranged.read().implements.len(),
         _ => grid.arranged.read().machines.len(),
     });
-    let narrow = Memo::new(move |_| scroll.width() < PHONE);
+    let narrow = Memo::new(move |_| scroll.width() < NARROW);
     let size = Memo::new(move |_| match narrow.get() {
-        true => ENTRY_ON_A_PHONE,
+        true => ENTRY_IN_THREE,
         false => ENTRY,
     });
     let active = Memo::new(move |_| at.get().min(count.get().saturating_sub(1)));
