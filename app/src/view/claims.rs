@@ -57,6 +57,14 @@ pub fn Claims() -> impl IntoView {
         let sheet = model.state.read().sheet;
         weigh(&sheet, machine.as_ref()?, &model.settings.get()).ok()
     });
+    // What was taken over may have been changed since.
+    let still_stands = Memo::new(move |_| {
+        let settings = model.settings.get();
+        let weighed = weighed.read();
+        weighed
+            .as_ref()
+            .is_some_and(|it| it.honest.applied(settings) == settings)
+    });
     let answers = move || {
         let empty = model.state.read().sheet == Sheet::default();
         if empty {
@@ -113,7 +121,9 @@ pub fn Claims() -> impl IntoView {
             </button>
         </div>
         <p role="status" data-testid="taken-over">
-            {move || taken_over.get().then_some(claims::taken_over())}
+            {move || {
+                (taken_over.get() && still_stands.get()).then_some(claims::taken_over())
+            }}
         </p>
     }
 }
