@@ -120,12 +120,12 @@ pub fn in_box(number: &str) -> String {
     number.replace('.', &intl::decimal_mark().to_string())
 }
 
-/// A time: "35 min", "2 h 10 min", "more than 100 h".
+/// A time: "35 min", "2 h 10 min", "100 h or more".
 pub fn time(time: Time) -> String {
     const MOST: f64 = 6_000.0;
     let minutes = time.to_minutes().round();
-    if minutes > MOST {
-        return say::more_than_100_hours().to_owned();
+    if minutes >= MOST {
+        return say::hundred_hours().to_owned();
     }
     let (hours, rest) = ((minutes / 60.0).floor(), minutes % 60.0);
     match (hours > 0.0, rest > 0.0 || hours == 0.0) {

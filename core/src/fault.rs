@@ -55,6 +55,15 @@ pub enum Rule {
         /// Its unit.
         unit: &'static str,
     },
+    /// Must be less than another figure.
+    Below {
+        /// That figure.
+        bound: Bound,
+        /// Its value.
+        most: f64,
+        /// Its unit.
+        unit: &'static str,
+    },
     /// Not readable at all.
     Readable,
     /// Not readable as JSON from here on.
@@ -120,6 +129,10 @@ impl fmt::Display for Rule {
             Self::Unique => write!(f, "is used more than once"),
             Self::NotAbove { bound, most, unit } => {
                 write!(f, "must not be above {bound}, {most}")?;
+                write_unit(f, unit)
+            }
+            Self::Below { bound, most, unit } => {
+                write!(f, "must be below {bound}, {most}")?;
                 write_unit(f, unit)
             }
             Self::Readable | Self::Json { .. } => write!(f, "can't be read"),

@@ -210,22 +210,18 @@ fn each_edit_gives_its_faults() {
                 "/machines/0/oil",
                 json!({"cst_40": 9.4, "cst_100": 9.4}),
             )],
-            &[(
-                "machines[0].oil.cst_100",
-                "not above",
-                "Oil thins as it warms",
-            )],
+            &[("machines[0].oil.cst_100", "below", "Oil thins as it warms")],
         ),
         (
             &[Set("/kits/7/pump/oil", json!({"cst_40": 9, "cst_100": 46}))],
-            &[("kits[7].pump.oil.cst_100", "not above", "(46)")],
+            &[("kits[7].pump.oil.cst_100", "below", "(46)")],
         ),
         // Steering.
         (
             &[Set("/machines/0/circuits/0/steering/flow_l_min", json!(35))],
             &[(
                 "machines[0].circuits[0].steering.flow_l_min",
-                "not above",
+                "below",
                 "35 L/min",
             )],
         ),
@@ -312,7 +308,7 @@ fn each_edit_gives_its_faults() {
         ),
         (
             &[Set("/implements/3/work/idle_kw", json!(20))],
-            &[("implements[3].work.idle_kw", "not above", "idling included")],
+            &[("implements[3].work.idle_kw", "below", "idling included")],
         ),
         (
             &[Set("/implements/0/travel/usual_km_h", json!(6.5))],

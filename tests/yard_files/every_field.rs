@@ -186,6 +186,7 @@ pub fn word(rule: &Rule) -> &'static str {
         Rule::NotEmpty => "empty",
         Rule::Unique => "unique",
         Rule::NotAbove { .. } => "not above",
+        Rule::Below { .. } => "below",
         Rule::Readable | Rule::Json { .. } => "readable",
     }
 }

@@ -25,6 +25,7 @@ at-most = Must not be longer or more than { $most }.
 not-empty = Must not be empty.
 unique = Is used more than once.
 not-above = Must not be above { $bound }.
+below = Must be below { $bound }.
 readable = Can't be read.
 json = Can't be read beyond line { $line }, column { $column }.
 

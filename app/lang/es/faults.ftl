@@ -23,6 +23,7 @@ at-most = No debe pasar de { $most }.
 not-empty = No puede quedar vacío.
 unique = Está más de una vez.
 not-above = No debe superar { $bound }.
+below = Debe ser menor que { $bound }.
 readable = No se puede leer.
 json = No se puede leer a partir de la línea { $line }, columna { $column }.
 

@@ -23,6 +23,7 @@ at-most = Ne doit pas dépasser { $most }.
 not-empty = Ne doit pas rester vide.
 unique = Figure plus d'une fois.
 not-above = Ne doit pas dépasser { $bound }.
+below = Doit rester sous { $bound }.
 readable = Est illisible.
 json = Est illisible à partir de la ligne { $line }, colonne { $column }.
 

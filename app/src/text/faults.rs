@@ -96,15 +96,10 @@ pub fn rule(rule: &Rule, counts: Counts, units: UnitSystem) -> String {
         Rule::AtMost(most) => say::at_most(&number::count(*most)),
         Rule::NotEmpty => say::not_empty().to_owned(),
         Rule::Unique => say::unique().to_owned(),
-        Rule::NotAbove {
-            bound: of,
-            most,
-            unit,
-        } => {
-            let counts = Counts::Unit(unit);
-            let value = with_unit(counts.shown(*most, units), counts, units);
-            say::not_above(&bound(*of, &value))
+        Rule::NotAbove { bound, most, unit } => {
+            say::not_above(&bounded(*bound, *most, unit, units))
         }
+        Rule::Below { bound, most, unit } => say::below(&bounded(*bound, *most, unit, units)),
         Rule::Readable => say::readable().to_owned(),
         Rule::Json { line, column } => say::Json {
             line: &line.to_string(),
@@ -134,7 +129,12 @@ fn expected(expected: Expected) -> &'static str {
     }
 }
 
-/// A figure that another must not exceed, with its value.
+/// A figure that another must not exceed or reach, with its value in the reader's units.
+fn bounded(of: Bound, most: f64, unit: &'static str, units: UnitSystem) -> String {
+    let counts = Counts::Unit(unit);
+    bound(of, &with_unit(counts.shown(most, units), counts, units))
+}
+
 fn bound(bound: Bound, value: &str) -> String {
     match bound {
         Bound::EngineRated => say::bound_engine_rated(value),
@@ -184,11 +184,11 @@ mod tests {
             Rule::Readable,
         ];
         rules.extend(Expected::ALL.iter().map(|it| Rule::Type(*it)));
-        rules.extend(Bound::ALL.iter().map(|it| Rule::NotAbove {
-            bound: *it,
-            most: 2600.0,
-            unit: "rpm",
-        }));
+        for bound in Bound::ALL.iter().copied() {
+            let (most, unit) = (2600.0, "rpm");
+            rules.push(Rule::NotAbove { bound, most, unit });
+            rules.push(Rule::Below { bound, most, unit });
+        }
         for it in rules.into_iter().map(of) {
             assert_eq!(fault(&it).replace('\u{a0}', " "), it.to_string());
         }

@@ -52,11 +52,15 @@ fn power(entry: Option<&UncertainEntry>) -> Option<Spread<Power>> {
     entry.map(|entry| spread(entry, Power::kilowatts))
 }
 
-/// A figure that another must not exceed, with its value and its unit.
+/// A figure that another must not exceed or reach, with its value and its unit.
 type Most = (Bound, f64, &'static str);
 
 fn above((bound, most, unit): Most) -> Rule {
     Rule::NotAbove { bound, most, unit }
+}
+
+fn below((bound, most, unit): Most) -> Rule {
+    Rule::Below { bound, most, unit }
 }
 
 /// Notes a figure that is above another.
@@ -248,7 +252,7 @@ fn oil(entry: Option<&OilEntry>, path: &str, report: &mut Report) -> Oil {
                 report.add(
                     format!("{path}.cst_100"),
                     at_100.to_string(),
-                    above((Bound::ViscosityAt40, at_40, "cSt")),
+                    below((Bound::ViscosityAt40, at_40, "cSt")),
                     Hint::OilThins,
                 );
             }
@@ -374,7 +378,7 @@ fn steering(
             if taken.high >= sheet.low {
                 let most = tenths(sheet.low.to_litres_per_minute());
                 let found = tenths(taken.high.to_litres_per_minute()).to_string();
-                let rule = above((Bound::SheetFlow, most, "L/min"));
+                let rule = below((Bound::SheetFlow, most, "L/min"));
                 report.add(at.clone(), found, rule, Hint::NothingLeft);
             }
             share(taken)
@@ -475,7 +479,7 @@ fn work(entry: &ImplementEntry, path: &str, report: &mut Report) -> Option<Work>
         }
     }
     if let Some(idle) = idle.filter(|idle| idle.likely >= need) {
-        let rule = above((Bound::Need, tenths(need.to_kilowatts()), "kW"));
+        let rule = below((Bound::Need, tenths(need.to_kilowatts()), "kW"));
         let found = tenths(idle.likely.to_kilowatts()).to_string();
         report.add(format!("{path}.idle_kw"), found, rule, Hint::IdlingIncluded);
     }
