@@ -96,7 +96,7 @@ pub const DENSITY_LIMITS: (f64, f64) = (20.0, 2500.0);
 pub const JOB_LIMITS: (f64, f64) = (0.1, 1e7);
 
 /// A value at a limit may come through SI a last digit off.
-pub(crate) const LAST_DIGITS: f64 = 1e-9;
+pub const LAST_DIGITS: f64 = 1e-9;
 
 /// An engine's lowest and rated speed, rpm, as the yard file writes them, without the last digits
 /// of SI.

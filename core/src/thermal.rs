@@ -108,10 +108,11 @@ pub fn heat(joined: &Joined, load: Load<'_>, air: Temperature) -> Option<Heat> {
         .map(|look| f64::from(look) / f64::from(LOOKS))
         .map(|part| (part, circuit.lost(part, air)))
         .collect();
+    let below_limit = |at: Option<Temperature>| at.filter(|at| *at <= limit);
     let settling = SurfaceRule::ALL.map(|rule| {
         let shed = circuit.shed(rule, surface);
         let at = circuit.settles(&looks, shed, air);
-        match at.filter(|at| *at <= limit) {
+        match below_limit(at) {
             Some(below) => Settling {
                 rule,
                 at,
@@ -128,9 +129,9 @@ pub fn heat(joined: &Joined, load: Load<'_>, air: Temperature) -> Option<Heat> {
     });
     let [cautious, _] = &settling;
     // Oil that settles below the limit never gets to where hot, thin oil would lose more than is shed.
-    let duty = match cautious.at {
-        Some(at) if at <= limit => Power::ZERO,
-        _ => {
+    let duty = match below_limit(cautious.at) {
+        Some(_) => Power::ZERO,
+        None => {
             let shed = circuit.shed(SurfaceRule::Btu, surface);
             cooler_duty(at_limit.heat, shed, limit, air)
         }

@@ -25,10 +25,26 @@ export function watch(page) {
     if (['error', 'warning'].includes(message.type())) faults.push(`console: ${message.text()}`);
   });
   page.on('pageerror', (error) => faults.push(`uncaught: ${error.message}`));
+  // What is given up because the page was left for another is no fault. Another asks for its document
+  // first; an empty one asks for nothing, and is there afterwards.
+  let documents = 0;
+  const askedIn = new WeakMap();
+  const givenUp = new Set();
+  page.on('request', (request) => {
+    if (request.isNavigationRequest()) documents += 1;
+    askedIn.set(request, documents);
+  });
+  page.on('domcontentloaded', () => {
+    for (const fault of givenUp) faults.splice(faults.indexOf(fault), 1);
+    givenUp.clear();
+  });
   page.on('requestfailed', (request) => {
     const why = request.failure()?.errorText;
-    // Given up because the page was left while it was still coming.
-    if (why !== 'net::ERR_ABORTED') faults.push(`request failed: ${request.url()} ${why}`);
+    const isGivenUp = why === 'net::ERR_ABORTED';
+    if (isGivenUp && askedIn.get(request) < documents) return;
+    const fault = `request failed: ${request.url()} ${why}`;
+    if (isGivenUp) givenUp.add(fault);
+    faults.push(fault);
   });
   page.on('response', (response) => {
     if (response.status() >= 400) faults.push(`answer ${response.status()}: ${response.url()}`);

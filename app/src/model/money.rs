@@ -24,8 +24,8 @@ impl Model {
         !self.state.read().prices.are_in(yard.currency.as_deref())
     }
 
-    /// A price of the yard's, where such count.
-    fn of_yard(self, price: Option<f64>) -> Option<f64> {
+    /// A price of the yard's, or a route's prices, where such count.
+    fn of_yard<T>(self, price: Option<T>) -> Option<T> {
         price.filter(|_| !self.is_other_currency())
     }
 
@@ -49,8 +49,7 @@ impl Model {
                 yard.kit(&run.kit)?,
             ))
         };
-        let known = known().filter(|_| !self.is_other_currency());
-        known.unwrap_or_default()
+        self.of_yard(known()).unwrap_or_default()
     }
 
     /// What the yard says of the machine's price, or of the one beside it.

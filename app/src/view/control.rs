@@ -4,6 +4,7 @@ use crate::model::Model;
 use crate::number;
 use crate::text::{labels, named, sentences};
 use farend_core::control::{Control, Range};
+use farend_core::settings::LAST_DIGITS;
 use farend_core::units::{Quantity, UnitSystem};
 use leptos::prelude::*;
 
@@ -78,7 +79,7 @@ pub fn ControlRow(control: Control) -> impl IntoView {
         let units = model.units.get_untracked();
         let (low, high) = (now.min.shown_in(units).0, now.max.shown_in(units).0);
         // An end may come through SI a last digit off.
-        let rounding = low.abs().max(high.abs()) * 1e-9;
+        let rounding = low.abs().max(high.abs()) * LAST_DIGITS;
         let fits = (low - rounding..=high + rounding).contains(&value);
         if fits {
             refused.set(None);

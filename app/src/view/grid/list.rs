@@ -14,7 +14,7 @@ use leptos::prelude::*;
 
 /// Height of an entry in rem, in one line and in three.
 const ENTRY: f64 = 4.4;
-const ENTRY_IN_THREE: f64 = 7.8;
+const ENTRY_IN_THREE: f64 = 9.0;
 /// Narrower than so many rem a line has no room for a route and its kit.
 const NARROW: f64 = 50.0;
 
