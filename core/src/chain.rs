@@ -126,8 +126,10 @@ impl Running {
 /// How near the best part is found, as a part of the interval. At a peak, what arrives differs by
 /// the square of that: rounding.
 const BEST: f64 = 1e-8;
+/// Parts tried before a peak is refined.
+const TRIED: u8 = 64;
 /// A part by which less is taken to see whether more would arrive.
-const LESS: f64 = 1e-7;
+const HAIR: f64 = 1e-7;
 
 impl<S: StagePhysics + Copy> Chain<'_, S> {
     fn begin(&self, part: f64) -> Drive {
@@ -186,13 +188,11 @@ impl<S: StagePhysics + Copy> Chain<'_, S> {
         if top.stall.is_none() && top.heat < top.end.power {
             return Ok((top, limit));
         }
-        let less = self.running(top.part * (1.0 - LESS))?;
-        let more_with_less = less.end.power > top.end.power && less.stall.is_none();
-        if more_with_less {
-            // Leakage takes more than pressure brings: it does best below the top.
-            let best = self.best_below(top.part)?;
-            if best.stall.is_none() {
-                return Ok((best, Limit::Flow));
+        for less in [HAIR, 1.0 / f64::from(TRIED)] {
+            let less = self.running(top.part * (1.0 - less))?;
+            if less.arrives() > top.arrives() {
+                // Leakage takes more than pressure brings: it does best below the top.
+                return Ok((self.best_below(top)?, Limit::Flow));
             }
         }
         Ok((top, limit))
@@ -249,20 +249,35 @@ impl<S: StagePhysics + Copy> Chain<'_, S> {
         Ok(part)
     }
 
-    /// The part up to this one at which most arrives: what arrives rises to a peak and falls.
-    fn best_below(&self, most: f64) -> Result<Running, Stall> {
+    /// The part up to the top's at which most arrives. What arrives rises to a peak and falls, but may
+    /// rise to another where the flow in a hose passes between turbulent and laminar.
+    fn best_below(&self, top: Running) -> Result<Running, Stall> {
+        let step = top.part / f64::from(TRIED);
+        let (mut best, mut rose) = (top, true);
+        let mut before = self.running(step)?;
+        for place in 2..=TRIED {
+            let here = self.running(step * f64::from(place))?;
+            let rises = rises(&before, &here);
+            if rose && !rises {
+                best = more(best, self.peak(before.part - step, here.part)?);
+            }
+            (before, rose) = (here, rises);
+        }
+        if rose {
+            best = more(best, self.peak(before.part - step, before.part)?);
+        }
+        Ok(best)
+    }
+
+    /// The peak between two parts, and there is but one.
+    fn peak(&self, mut from: f64, mut to: f64) -> Result<Running, Stall> {
         // The golden section: (√5 − 1)/2.
         const GOLDEN: f64 = 0.618_033_988_749_894_9;
-        let (mut from, mut to) = (0.0, most);
+        let close = BEST * to;
         let mut low = self.running(to - GOLDEN * (to - from))?;
         let mut high = self.running(from + GOLDEN * (to - from))?;
-        while to - from > BEST * most {
-            let rises = match (low.stall, high.stall) {
-                (Some(Stall::NoPressureLeft), _) => true,
-                (_, Some(Stall::NoFlowLeft)) => false,
-                _ => high.end.power > low.end.power,
-            };
-            if rises {
+        while to - from > close {
+            if rises(&low, &high) {
                 from = low.part;
                 low = high;
                 high = self.running(from + GOLDEN * (to - from))?;
@@ -272,11 +287,7 @@ impl<S: StagePhysics + Copy> Chain<'_, S> {
                 low = self.running(to - GOLDEN * (to - from))?;
             }
         }
-        Ok(if high.end.power > low.end.power {
-            high
-        } else {
-            low
-        })
+        Ok(if rises(&low, &high) { high } else { low })
     }
 
     /// How it runs where just so much is asked at each speed of its end, which doesn't grow as that
@@ -332,6 +343,25 @@ impl<S: StagePhysics + Copy> Chain<'_, S> {
             },
             stall: running.stall,
         })
+    }
+}
+
+/// Whether more arrives with the higher of two parts: with too little there's no pressure left, with
+/// too much no flow.
+fn rises(low: &Running, high: &Running) -> bool {
+    match (low.stall, high.stall) {
+        (Some(Stall::NoPressureLeft), _) => true,
+        (_, Some(Stall::NoFlowLeft)) => false,
+        _ => high.end.power > low.end.power,
+    }
+}
+
+/// The one with which more arrives.
+fn more(one: Running, other: Running) -> Running {
+    if other.arrives() > one.arrives() {
+        other
+    } else {
+        one
     }
 }
 

@@ -20,6 +20,35 @@ pub struct Fault {
     pub hint: FaultHint,
 }
 
+/// Most characters of a value or a name that a fault repeats.
+const REPEATED: usize = 40;
+
+impl Fault {
+    /// A fault. Of what was found it keeps the beginning.
+    pub fn new(
+        path: impl Into<String>,
+        found: impl Into<String>,
+        rule: Rule,
+        hint: impl Into<FaultHint>,
+    ) -> Self {
+        Self {
+            path: path.into(),
+            found: beginning(found.into()),
+            rule,
+            hint: hint.into(),
+        }
+    }
+}
+
+/// As much of a text as a fault repeats.
+pub fn beginning(mut text: String) -> String {
+    if let Some((end, _)) = text.char_indices().nth(REPEATED) {
+        text.truncate(end);
+        text.push('…');
+    }
+    text
+}
+
 /// A rule that an input can break.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Rule {

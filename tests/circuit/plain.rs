@@ -100,6 +100,16 @@ impl Given {
         }
     }
 
+    /// Kilowatts that arrive at a pressure at the pump's outlet, in bar, whether it's allowed or not.
+    pub fn arrives_kw(&self, bar: f64) -> f64 {
+        self.at(bar * BAR).delivered / KW
+    }
+
+    /// The highest pressure at the pump's outlet that every limit allows, in bar.
+    pub fn highest_bar(&self) -> f64 {
+        self.highest().0 / BAR
+    }
+
     fn at(&self, pressure: f64) -> At {
         let (pump, motor) = (&self.pump, &self.motor);
         let viscosity = self.viscosity_cst * CST;

@@ -104,7 +104,7 @@ fn linked(group: &Map<String, Value>, report: &mut Report) -> Option<State> {
         Err(LinkFault::Damaged | LinkFault::TooLong) => Hint::LinkDamaged,
         Err(LinkFault::Newer(_)) => Hint::Newer,
     };
-    report.add(LINK, Report::shorten(link), Rule::Readable, hint);
+    report.add(LINK, link.to_string(), Rule::Readable, hint);
     None
 }
 

@@ -51,6 +51,6 @@ pub(crate) fn refuse_newer(group: &Map<String, Value>, newest: u32) -> Result<()
     }
     let mut report = Report::default();
     let rule = Rule::Within { min, max, unit: "" };
-    report.add(VERSION, Report::shorten(version), rule, Hint::Newer);
+    report.add(VERSION, version.to_string(), rule, Hint::Newer);
     Err(report.into_faults())
 }

@@ -12,9 +12,6 @@ pub struct Report {
 }
 
 impl Report {
-    /// Longest part of a value that a fault repeats.
-    const LONGEST: usize = 40;
-
     /// Notes a fault.
     pub fn add(
         &mut self,
@@ -23,12 +20,7 @@ impl Report {
         rule: Rule,
         hint: impl Into<FaultHint>,
     ) {
-        self.faults.push(Fault {
-            path: path.into(),
-            found: found.into(),
-            rule,
-            hint: hint.into(),
-        });
+        self.faults.push(Fault::new(path, found, rule, hint));
     }
 
     /// Notes a number that is there and lies outside two limits, or isn't one.
@@ -51,20 +43,7 @@ impl Report {
 
     /// Notes a value of the wrong type.
     pub fn wrong_type(&mut self, path: &str, value: &Value, expected: Expected, hint: Hint) {
-        self.add(path, Self::shorten(value), Rule::Type(expected), hint);
-    }
-
-    /// A value as a fault repeats it.
-    pub fn shorten(value: &Value) -> String {
-        Self::cut(&value.to_string())
-    }
-
-    /// The start of a text that is longer than what a fault repeats.
-    pub fn cut(text: &str) -> String {
-        match text.char_indices().nth(Self::LONGEST) {
-            None => text.to_owned(),
-            Some((end, _)) => format!("{}…", text.get(..end).unwrap_or_default()),
-        }
+        self.add(path, value.to_string(), Rule::Type(expected), hint);
     }
 
     /// Nothing found?

@@ -1,7 +1,7 @@
 //! Walks a JSON value along a table of fields and notes every fault: one walk, all faults.
 
 use super::report::Report;
-use crate::fault::{Expected, Rule};
+use crate::fault::{Expected, Rule, beginning};
 use crate::hint::{FaultHint, Hint};
 use crate::source::Source;
 use serde_json::{Map, Value};
@@ -152,7 +152,7 @@ pub fn check_group(
             let key = match key.trim() {
                 // As it stands in the file, for nothing would be no place.
                 "" => "\"\"".to_owned(),
-                _ => Report::cut(key),
+                _ => beginning(key.clone()),
             };
             report.add(join(&key), "", Rule::UnknownField, nearest(&key, fields));
         }
@@ -207,7 +207,7 @@ fn check_text(value: &Value, most: usize, path: &str, hint: Hint, report: &mut R
         None => report.wrong_type(path, value, Expected::Text, hint),
         Some(text) if text.trim().is_empty() => report.add(path, "", Rule::NotEmpty, hint),
         Some(text) if text.chars().count() > most => {
-            report.add(path, Report::shorten(value), Rule::AtMost(most), hint);
+            report.add(path, value.to_string(), Rule::AtMost(most), hint);
         }
         Some(_) => {}
     }
@@ -231,7 +231,7 @@ fn check_id(value: &Value, path: &str, hint: Hint, report: &mut Report) {
 fn check_word(value: &Value, words: &[&'static str], path: &str, hint: Hint, report: &mut Report) {
     if !value.as_str().is_some_and(|word| words.contains(&word)) {
         let rule = Rule::OneOf(words.to_vec());
-        report.add(path, Report::shorten(value), rule, hint);
+        report.add(path, value.to_string(), rule, hint);
     }
 }
 
@@ -255,7 +255,7 @@ fn check_number(
         Some(number) if (min..=max).contains(&number) => {}
         Some(_) => {
             let rule = Rule::Within { min, max, unit };
-            report.add(path, Report::shorten(value), rule, hint);
+            report.add(path, value.to_string(), rule, hint);
         }
     }
 }
@@ -294,16 +294,11 @@ fn check_uncertain(
     {
         let keys = Source::WORDS.to_vec();
         let path = format!("{path}.source");
-        report.add(
-            path,
-            Report::shorten(source),
-            Rule::OneOf(keys),
-            Hint::OwnFigure,
-        );
+        report.add(path, source.to_string(), Rule::OneOf(keys), Hint::OwnFigure);
     }
     for key in group.keys() {
         if !KEYS.contains(&key.as_str()) && key != "source" {
-            let path = format!("{path}.{}", Report::cut(key));
+            let path = format!("{path}.{}", beginning(key.clone()));
             let hint = FaultHint::Fields(KEYS.into_iter().chain(["source"]).collect());
             report.add(path, "", Rule::UnknownField, hint);
         }

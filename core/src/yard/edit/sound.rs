@@ -67,12 +67,8 @@ impl Editing {
             _ => Vec::new(),
         };
         if twice.contains(&place) {
-            faults.push(Fault {
-                path: "id".to_owned(),
-                found: id_of(&kept.written).unwrap_or_default().to_owned(),
-                rule: Rule::Unique,
-                hint: Hint::OwnId.into(),
-            });
+            let id = id_of(&kept.written).unwrap_or_default();
+            faults.push(Fault::new("id", id, Rule::Unique, Hint::OwnId));
         }
         faults
     }

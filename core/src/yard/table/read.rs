@@ -8,9 +8,8 @@ use super::sheet::{COMMA, Line, Sheet, fault, known, shown};
 use super::write::Entry;
 use super::{List, RowFault};
 use crate::export::csv::unguarded;
-use crate::fault::Rule;
+use crate::fault::{Rule, beginning};
 use crate::hint::{FaultHint, Hint};
-use crate::yard::report::Report;
 use std::collections::{HashMap, HashSet};
 
 /// What a file says, or what must be asked before it can be told.
@@ -129,11 +128,15 @@ fn headers(list: List, sheet: &Sheet) -> (Vec<Column>, Vec<RowFault>) {
     for (place, header) in sheet.headers.iter().enumerate() {
         let name = unguarded(header).to_lowercase();
         let at = |rule, hint: FaultHint| {
-            fault(sheet.first, Report::cut(header), letters(place), rule, hint)
+            let header = beginning(header.clone());
+            fault(sheet.first, header, letters(place), rule, hint)
         };
         match holds(list, &name) {
             _ if name.is_empty() => {}
-            None => faults.push(at(Rule::UnknownField, nearest(list, &Report::cut(&name)))),
+            None => faults.push(at(
+                Rule::UnknownField,
+                nearest(list, &beginning(name.clone())),
+            )),
             Some(_) if !seen.insert(name.clone()) => {
                 faults.push(at(Rule::Unique, Hint::ColumnOnce.into()));
             }

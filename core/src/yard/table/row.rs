@@ -124,12 +124,7 @@ impl Making<'_, '_> {
     }
 
     fn fault(&mut self, name: &str, found: &str, rule: Rule, hint: Hint) {
-        self.faults.push(Fault {
-            path: name.to_owned(),
-            found: found.to_owned(),
-            rule,
-            hint: hint.into(),
-        });
+        self.faults.push(Fault::new(name, found, rule, hint));
     }
 
     /// A fault of the entry as one of the row.

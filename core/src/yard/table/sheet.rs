@@ -5,7 +5,6 @@ use super::{List, RowFault};
 use crate::export::csv::MARK;
 use crate::fault::{Expected, FILE, Fault, Rule};
 use crate::hint::{FaultHint, Hint};
-use crate::yard::report::Report;
 use crate::yard::rules::{LARGEST_FILE, MOST_ENTRIES};
 use csv::{ReaderBuilder, StringRecord};
 use serde_json::Value;
@@ -50,18 +49,13 @@ pub(super) fn fault(
 ) -> RowFault {
     RowFault {
         row: row.into(),
-        fault: Fault {
-            path: path.into(),
-            found: found.into(),
-            rule,
-            hint: hint.into(),
-        },
+        fault: Fault::new(path, found, rule, hint),
     }
 }
 
 /// A cell's text as a fault repeats it.
 pub(super) fn shown(text: &str) -> String {
-    Report::shorten(&Value::from(text))
+    Value::from(text).to_string()
 }
 
 impl Sheet {
