@@ -129,7 +129,7 @@ impl SavedSet {
         }
         let written: Written = serde_json::from_value(Value::Object(group)).map_err(|error| {
             let mut report = Report::default();
-            report.add(FILE, error.to_string(), Rule::Readable, Hint::PleaseReport);
+            report.reader_says(FILE, &error, Rule::Readable, Hint::PleaseReport);
             report.into_faults()
         })?;
         // A kind that stands there twice is there once.

@@ -58,7 +58,7 @@ pub(super) fn read<T: DeserializeOwned>(
     match T::deserialize(written) {
         Ok(read) => Some(read),
         Err(error) => {
-            report.add(path, error.to_string(), Rule::Readable, Hint::PleaseReport);
+            report.reader_says(path, &error, Rule::Readable, Hint::PleaseReport);
             None
         }
     }

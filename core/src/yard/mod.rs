@@ -184,7 +184,7 @@ pub(crate) fn read_group(text: &str, largest: usize) -> Result<Map<String, Value
         Err(error) => {
             let (line, column) = (error.line(), error.column());
             let rule = Rule::Json { line, column };
-            report.add(FILE, error.to_string(), rule, Hint::NoJson);
+            report.reader_says(FILE, &error, rule, Hint::NoJson);
         }
     }
     Err(report.into_faults())

@@ -3,7 +3,7 @@
 use crate::fault::{Expected, Fault, Rule};
 use crate::hint::{FaultHint, Hint};
 use crate::settings::LAST_DIGITS;
-use serde_json::Value;
+use serde_json::{Error, Value};
 
 /// The faults found so far.
 #[derive(Debug, Default)]
@@ -44,6 +44,14 @@ impl Report {
     /// Notes a value of the wrong type.
     pub fn wrong_type(&mut self, path: &str, value: &Value, expected: Expected, hint: Hint) {
         self.add(path, value.to_string(), Rule::Type(expected), hint);
+    }
+
+    /// Notes what the reader of JSON says: all of it, for the place stands at its end.
+    pub fn reader_says(&mut self, path: &str, error: &Error, rule: Rule, hint: Hint) {
+        self.faults.push(Fault {
+            found: error.to_string(),
+            ..Fault::new(path, "", rule, hint)
+        });
     }
 
     /// Nothing found?
