@@ -2,8 +2,10 @@
 
 use farend_core::compare::{Comparison, compare};
 use farend_core::export::comparison::Saved;
+use farend_core::route::RouteId;
 use farend_core::state::State;
 use farend_core::survey::{Asked, Survey};
+use farend_core::work::Progress;
 use farend_core::yard::Yard;
 
 /// A comparison of a yard's own.
@@ -16,6 +18,8 @@ pub struct Made {
     pub comparison: Comparison,
     /// And beside power.
     pub survey: Survey,
+    /// How the job goes by some routes: by none unless a test says so.
+    pub progress: Vec<(RouteId, Progress)>,
 }
 
 /// Compares what a state chooses.
@@ -42,6 +46,7 @@ pub fn made(yard: Yard, state: State) -> Made {
         state,
         comparison,
         survey,
+        progress: Vec::new(),
     }
 }
 
@@ -61,7 +66,7 @@ impl Made {
                 .expect("an implement"),
             comparison: &self.comparison,
             survey: &self.survey,
-            progress: &[],
+            progress: &self.progress,
         };
         saved.to_json().expect("finite numbers")
     }

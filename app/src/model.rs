@@ -206,13 +206,17 @@ impl Model {
             .update(|state| state.settings = control.turned(state.settings, to));
     }
 
+    /// Whether the machine can run so.
+    pub fn fits(self, settings: &Settings) -> bool {
+        let machine = self.machine.read();
+        machine
+            .as_ref()
+            .is_some_and(|machine| settings.check(machine).is_ok())
+    }
+
     /// Takes over settings, where they fit the machine.
     pub fn take_over(self, settings: Settings) -> bool {
-        let fits = self.machine.with_untracked(|machine| {
-            machine
-                .as_ref()
-                .is_some_and(|machine| settings.check(machine).is_ok())
-        });
+        let fits = untrack(|| self.fits(&settings));
         if fits {
             self.state.update(|state| state.settings = settings);
         }

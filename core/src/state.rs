@@ -326,8 +326,8 @@ impl State {
             Some((2, fields)) => whole(fields).and_then(read_v2).ok_or(damaged),
             Some((3, fields)) => whole(fields).and_then(read_v3).ok_or(damaged),
             Some((&VERSION, fields)) => whole(fields).and_then(read_v4).ok_or(damaged),
-            Some((&newer, _)) if newer > VERSION => Err(LinkFault::Newer(newer)),
-            _ => Err(damaged),
+            Some((0, _)) | None => Err(damaged),
+            Some((&newer, _)) => Err(LinkFault::Newer(newer)),
         }
     }
 }

@@ -74,6 +74,32 @@ for (const [how, by] of [['keys', byKeys], ['taps', byTaps]]) {
   });
 }
 
+flow("a sheet that can't be taken over says so, and is cleared with what was refused", TABLET, async (page) => {
+  await page.choose('wren-18', 'flail-mulcher-140');
+  await page.unfold('claims');
+  await page.part('take-over').click();
+  assert.match(await page.text('taken-over'), /Nothing was taken over/);
+  const flow = page.part('sheet-flow');
+  await flow.fill('37');
+  await flow.blur();
+  // At the couplers: the pump would need more than any may have.
+  await page.part('sheet-pressure').fill('420');
+  await page.part('sheet-pressure').blur();
+  await page.part('sheet-taken').locator('input').last().check();
+  const before = await page.shown();
+  await page.part('take-over').click();
+  assert.match(await page.text('taken-over'), /Nothing was taken over/);
+  assert.deepEqual(await page.shown(), before);
+
+  await flow.fill('much');
+  await flow.blur();
+  const complaint = page.tab.locator('#sheet-flow-complaint');
+  assert.match(await complaint.innerText(), /above zero/);
+  await page.part('clear-sheet').click();
+  assert.equal(await flow.inputValue(), '');
+  assert.equal(await complaint.innerText(), '');
+});
+
 flow('the code on the sheet leads to the same comparison', { deviceScaleFactor: 3 }, async (page) => {
   await page.choose('heron-68', 'snow-thrower-150');
   await page.openRoute('rear_shaft');

@@ -2,10 +2,14 @@
 
 use farend_core::export::open::{LARGEST_COMPARISON, Opened, open};
 use farend_core::fault::{Fault, Rule};
-use farend_core::quantity::AngularSpeed;
+use farend_core::measure::Measure;
+use farend_core::quantity::{AngularSpeed, Time};
 use farend_core::route::RouteId;
+use farend_core::source::Source;
+use farend_core::spread::Spread;
 use farend_core::state::{LONGEST_LINK, State};
 use farend_core::units::UnitSystem;
+use farend_core::work::Progress;
 use farend_core::yard::DEMO;
 use farend_core::yard::rules::LARGEST_FILE;
 use farend_tests::made::{Made, made};
@@ -93,6 +97,40 @@ fn results_are_those_of_the_comparison() {
         assert!((sum - available).abs() < 1e-9, "{sum} of {available}");
     }
     assert!(running >= 3, "{running}");
+}
+
+/// A job that takes so long.
+fn taking(minutes: f64) -> Progress {
+    let time = Some(Time::minutes(minutes));
+    Progress {
+        measure: Measure::Area,
+        rate: Spread::exact(1.0, Source::Own),
+        ground_speed: None,
+        limit: None,
+        time: Some(Spread::exact(time, Source::Own)),
+        rotor: AngularSpeed::rpm(540.0),
+        too_slow: false,
+        tip: None,
+        casting: None,
+    }
+}
+
+#[test]
+fn the_time_for_the_job_stands_with_its_route() {
+    let mut made = chosen();
+    made.progress = vec![
+        (RouteId::PumpPack, taking(90.0)),
+        (RouteId::TurnedForward, taking(30.0)),
+    ];
+    let file: Value = serde_json::from_str(&made.text()).expect("JSON");
+    let routes = file["results"]["routes"].as_array().expect("a list");
+    let minutes = |route: RouteId| {
+        let of_route = routes.iter().find(|it| it["route"] == route.word());
+        of_route.map(|it| it["runs"]["job_min"].as_f64().map(f64::round))
+    };
+    assert_eq!(minutes(RouteId::PumpPack), Some(Some(90.0)));
+    assert_eq!(minutes(RouteId::TurnedForward), Some(Some(30.0)));
+    assert_eq!(minutes(RouteId::MachineHydraulics), Some(None));
 }
 
 /// They are for reading only.

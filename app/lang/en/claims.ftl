@@ -9,6 +9,7 @@ take-over = Compare with the honest figures
 clear = Clear the sheet
 ask-heading = To ask for
 taken-over = Taken over: the bars above now show the honest figures.
+not-taken-over = Nothing was taken over: the sheet says too little, or this machine can't run with its figures.
 nothing = Nothing has been entered yet.
 # Behind "Enter a number, or leave it empty:".
 allowed = a number above zero, of a size that such machines have.

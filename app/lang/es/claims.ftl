@@ -9,6 +9,7 @@ take-over = Comparar con las cifras honestas
 clear = Vaciar la ficha
 ask-heading = Lo que hay que pedir
 taken-over = Hecho: las barras de arriba muestran ahora las cifras honestas.
+not-taken-over = No se ha aplicado nada: la ficha dice demasiado poco, o esta máquina no puede funcionar con sus cifras.
 nothing = Todavía no se ha escrito nada.
 allowed = un número mayor que cero, de un tamaño propio de estas máquinas.
 

@@ -9,6 +9,7 @@ take-over = Comparer avec les chiffres honnêtes
 clear = Vider la fiche
 ask-heading = À demander
 taken-over = C'est fait : les barres ci-dessus montrent maintenant les chiffres honnêtes.
+not-taken-over = Rien n'a été repris : la fiche en dit trop peu, ou cette machine ne peut pas tourner avec ses chiffres.
 nothing = Rien n'a encore été saisi.
 allowed = un nombre au-dessus de zéro, d'une taille propre à ces machines.
 

@@ -1,8 +1,8 @@
 //! What a sheet claims, in plain sentences with the arithmetic.
 
 pub use super::say::claims::{
-    allowed, ask_heading, clear, lead, not_said, nothing, rating_heading, take_over, taken_heading,
-    taken_over, title,
+    allowed, ask_heading, clear, lead, not_said, not_taken_over, nothing, rating_heading,
+    take_over, taken_heading, taken_over, title,
 };
 
 use super::say::claims as say;

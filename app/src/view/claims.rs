@@ -9,6 +9,7 @@ use farend_core::claims::{
     Answer, Check, Rating, Sheet, SheetFigure, Taken, Weighed, Weight, weigh,
 };
 use farend_core::quantity::{AngularSpeed, Flow, Power, Pressure};
+use farend_core::settings::Settings;
 use farend_core::units::{Quantity, UnitSystem};
 use leptos::prelude::*;
 
@@ -57,14 +58,21 @@ pub fn Claims() -> impl IntoView {
         let sheet = model.state.read().sheet;
         weigh(&sheet, machine.as_ref()?, &model.settings.get()).ok()
     });
-    // What was taken over may have been changed since.
-    let still_stands = Memo::new(move |_| {
+    // What became of it. It may have been changed since.
+    let outcome = move || {
+        if !taken_over.get() {
+            return None;
+        }
         let settings = model.settings.get();
-        let weighed = weighed.read();
-        weighed
-            .as_ref()
-            .is_some_and(|it| it.honest.applied(settings) == settings)
-    });
+        let honest = weighed.read().as_ref()?.honest;
+        let applied = honest.applied(settings);
+        let says_nothing = honest.applied(Settings::default()) == Settings::default();
+        if says_nothing || !model.fits(&applied) {
+            Some(claims::not_taken_over())
+        } else {
+            (applied == settings).then_some(claims::taken_over())
+        }
+    };
     let answers = move || {
         let empty = model.state.read().sheet == Sheet::default();
         if empty {
@@ -81,17 +89,28 @@ pub fn Claims() -> impl IntoView {
         let honest = weighed.read().as_ref().map(|it| it.honest);
         if let Some(honest) = honest {
             let settings = honest.applied(model.state.read_untracked().settings);
-            taken_over.set(model.take_over(settings));
+            taken_over.set(true);
+            model.take_over(settings);
         }
+    };
+    let cleared = Trigger::new();
+    let fields = move || {
+        // What was refused goes too: the fields begin anew.
+        cleared.track();
+        FIGURES
+            .iter()
+            .map(|figure| view! { <Entry figure=figure /> })
+            .collect_view()
     };
     let clear = move |_| {
         taken_over.set(false);
+        cleared.notify();
         model.state.update(|state| state.sheet = Sheet::default());
     };
     view! {
         <p>{claims::lead()}</p>
         <div class="wishes">
-            {FIGURES.iter().map(|figure| view! { <Entry figure=figure /> }).collect_view()}
+            {fields}
         </div>
         <div class="wishes">
             {either(
@@ -121,9 +140,7 @@ pub fn Claims() -> impl IntoView {
             </button>
         </div>
         <p role="status" data-testid="taken-over">
-            {move || {
-                (taken_over.get() && still_stands.get()).then_some(claims::taken_over())
-            }}
+            {outcome}
         </p>
     }
 }
