@@ -1,6 +1,6 @@
 //! Every kind of fault, at its row and column.
 
-use crate::faults;
+use crate::{faults, rows};
 use farend_core::fault::Rule;
 use farend_core::yard::list::List;
 use farend_core::yard::table::{MOST_COLUMNS, RowFault};
@@ -195,6 +195,13 @@ fn each_fault_names_its_row_and_column() {
                 (4, "drive.1.ratio", "is missing"),
             ],
         ),
+        // What stands empty under its header is told in each row, be it in all of them.
+        (
+            List::Kits,
+            "id;name;routes",
+            &["a;;rear_shaft", "b;;rear_shaft"],
+            &[(2, "name", "is missing"), (3, "name", "is missing")],
+        ),
     ];
     for (list, headers, rows, expected) in table {
         let text = format!("{headers}\n{}\n", rows.join("\n"));
@@ -239,6 +246,9 @@ fn a_quote_left_open_is_told_with_its_row() {
 
 #[test]
 fn too_many_columns_are_one_fault() {
+    // Just so many are read; what is below an empty header is left.
+    let headers = format!("id;name;routes{}", ";".repeat(MOST_COLUMNS - 3));
+    rows(List::Kits, &format!("{headers}\na;A;rear_shaft\n"), None);
     let headers = vec!["id"; MOST_COLUMNS + 1].join(";");
     let faults = faults(List::Kits, &format!("{headers}\na\n"));
     assert_eq!(faults.len(), 1);

@@ -5,7 +5,7 @@ use farend_core::yard::Yard;
 use farend_core::yard::edit::{Editing, Whose};
 use farend_core::yard::list::List;
 use farend_core::yard::table::{Change, How, TakenIn, table, take_in};
-use farend_tests::demo;
+use farend_tests::{demo, load};
 use serde_json::{Value, json};
 
 fn taken(yard: &Yard, list: List, text: &str, how: How) -> TakenIn {
@@ -124,4 +124,20 @@ fn a_yard_without_entries_is_filled_by_tables() {
     assert_eq!(yard.sound().machines, demo().machines);
     assert_eq!(yard.sound().implements, demo().implements);
     assert_eq!(yard.sound().kits, demo().kits);
+}
+
+/// Such a group says that something is there of which nothing is known.
+#[test]
+fn a_group_that_holds_only_an_empty_comment_stays() {
+    let mut written = demo().written;
+    written["machines"][0]["hitch"] = json!({"comment": []});
+    let yard = load(&written.to_string());
+    let text = table(&yard, List::Machines).to_csv().expect("a table");
+    let taken = taken(&yard, List::Machines, &text, How::Replace);
+    let again = taken.yard.sound();
+    assert_eq!(again.machines, yard.machines);
+    assert_eq!(
+        again.written["machines"][0]["hitch"],
+        json!({"comment": []})
+    );
 }

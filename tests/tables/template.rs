@@ -58,6 +58,31 @@ fn a_template_has_every_column_and_a_row_that_can_be_read() {
     }
 }
 
+/// The headers of cells that are filled.
+fn filled<'a>(headers: &'a [String], row: &[Cell]) -> Vec<&'a String> {
+    let cells = headers.iter().zip(row);
+    let filled = cells.filter(|(_, cell)| **cell != Cell::Empty);
+    filled.map(|(header, _)| header).collect()
+}
+
+/// Of the demo's entries whose columns it has, it shows that with the most.
+#[test]
+fn a_templates_row_shows_as_much_as_it_can() {
+    for list in List::ALL {
+        let template = template(*list);
+        let shown = filled(&template.headers, &template.rows[0]).len();
+        let demo = table(&demo(), *list);
+        let rows = demo.rows.iter().map(|row| filled(&demo.headers, row));
+        let fitting = rows.filter(|row| row.iter().all(|it| template.headers.contains(it)));
+        assert_eq!(
+            Some(shown),
+            fitting.map(|row| row.len()).max(),
+            "{}",
+            list.word()
+        );
+    }
+}
+
 #[test]
 fn a_table_has_the_columns_that_are_used_in_the_rules_order() {
     let yard = demo();

@@ -503,6 +503,24 @@ fn the_demo_itself_has_no_fault() {
     are(&faults(&[]), &[]);
 }
 
+/// What may not exceed another figure may reach it, and a shaft as fast as its rotor needs no step.
+#[test]
+fn figures_just_at_each_other_are_no_fault() {
+    for edits in [
+        &[Set("/machines/0/rear_pto/engine_rpm", json!(1200))][..],
+        &[
+            Set("/machines/0/rear_pto/engine_rpm", json!(2600)),
+            Set("/machines/0/rear_pto/tested_kw", json!(18)),
+        ],
+        &[
+            Set("/implements/0/shafts/0/rpm", json!(600)),
+            Set("/implements/0/shafts/0/drive", json!([])),
+        ],
+    ] {
+        are(&faults(edits), &[]);
+    }
+}
+
 /// A yard may do without kits.
 #[test]
 fn no_kits_are_no_fault() {

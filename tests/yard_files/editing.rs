@@ -255,11 +255,19 @@ fn paths_find_make_and_take_away() {
         "circuits[1]",
         Some(json!({"outlet": "high_flow"}))
     ));
+    // There is no place but the next.
+    assert!(!path::set(&mut entry, "circuits[3]", Some(json!({}))));
     assert!(path::set(&mut entry, "circuits[0].outlet", None));
     assert_eq!(entry["circuits"], json!([{}, {"outlet": "high_flow"}]));
     assert!(path::set(&mut entry, "circuits[0]", None));
     assert!(path::set(&mut entry, "circuits[0]", None));
     assert_eq!(entry, json!({"engine": {"net_kw": 46}}));
+    // What isn't there is taken away, and a list is made with its first entry.
+    assert!(path::set(&mut entry, "circuits[0].outlet", None));
+    assert_eq!(entry, json!({"engine": {"net_kw": 46}}));
+    assert!(path::set(&mut entry, "engine.curve[0]", Some(json!({}))));
+    assert_eq!(entry["engine"]["curve"], json!([{}]));
+    assert!(path::set(&mut entry, "engine.curve[0]", None));
     for nowhere in [
         "",
         "engine..net_kw",
@@ -296,6 +304,9 @@ fn a_kept_yard_that_is_damaged_or_newer_is_told_apart() {
         assert!(whole.contains(from), "{from}");
         kept::read(&whole.replace(from, to))
     };
+    // With faults in it a yard may be larger than a file may be.
+    let large = whole.clone() + &" ".repeat(3 * LARGEST_FILE);
+    assert_eq!(kept::read(&large), Ok(demo()));
     let damaged = Err(KeptFault::Damaged);
     assert_eq!(kept::read(&whole[..whole.len() / 2]), damaged);
     assert_eq!(kept::read(""), damaged);

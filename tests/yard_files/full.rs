@@ -101,7 +101,7 @@ fn machine() -> MachineEntry {
         circuits: vec![CircuitEntry {
             outlet: Outlet::Remotes,
             flow_l_min: about(60.0),
-            engine_rpm: 2200.0,
+            engine_rpm: 2000.0,
             relief_bar: about(180.0),
             steering: SteeringEntry {
                 policy: SteeringPolicy::FixedPriority,
@@ -242,7 +242,8 @@ fn kit() -> KitEntry {
         routes: vec![RouteId::PumpPack],
         pto_rpm: Some(540.0),
         drive: vec![GearEntry {
-            kind: GearKind::Spur,
+            // Only such a step has an angle.
+            kind: GearKind::JointShaft,
             ratio: 3.5,
             efficiency: Some(about(0.95)),
             rating_nm: Some(about(400.0)),

@@ -1,5 +1,6 @@
 //! Yard files: the built-in one, one written by hand, and damaged ones.
 
+mod arrives;
 mod damaged;
 mod demo;
 mod editing;

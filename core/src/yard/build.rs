@@ -27,6 +27,7 @@ use crate::quantity::{
     AngularSpeed, Conductance, Density, Displacement, Flow, Force, Length, Mass, Power, Pressure,
     Time, Torque, Velocity, Viscosity, Volume,
 };
+use crate::settings::LAST_DIGITS;
 use crate::source::Source;
 use crate::spread::Spread;
 use crate::stage::gear::{Gear, GearKind, GearRole};
@@ -315,7 +316,7 @@ fn pto(entry: &PtoEntry, engine: &Engine, rated: Most, path: &str, report: &mut 
     }
     if let Some(tested) = pto.tested {
         let net = engine.net_at(pto.engine_speed).likely;
-        if tested.high > net {
+        if tested.high > net * (1.0 + LAST_DIGITS) {
             let most = tenths(net.to_kilowatts());
             report.add(
                 format!("{path}.tested_kw"),
