@@ -54,12 +54,6 @@ impl Figure {
             None => (text, None),
             Some((digits, exponent)) => (digits, Some(exponent)),
         };
-        if let Some(exponent) = exponent {
-            let digits = exponent.strip_prefix(['-', '+']).unwrap_or(exponent);
-            if !(1..=3).contains(&digits.len()) || !is_digits(digits) {
-                return None;
-            }
-        }
         let value = |whole: &str, decimals: &str| {
             let whole: String = whole.chars().filter(char::is_ascii_digit).collect();
             let exponent = exponent.unwrap_or("0");
