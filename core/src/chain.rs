@@ -346,14 +346,10 @@ impl<S: StagePhysics + Copy> Chain<'_, S> {
     }
 }
 
-/// Whether more arrives with the higher of two parts: with too little there's no pressure left, with
-/// too much no flow.
+/// Whether more arrives with the higher of two parts, or would with one that is higher still, since
+/// the lower leaves no pressure.
 fn rises(low: &Running, high: &Running) -> bool {
-    match (low.stall, high.stall) {
-        (Some(Stall::NoPressureLeft), _) => true,
-        (_, Some(Stall::NoFlowLeft)) => false,
-        _ => high.end.power > low.end.power,
-    }
+    low.stall == Some(Stall::NoPressureLeft) || high.arrives() > low.arrives()
 }
 
 /// The one with which more arrives.

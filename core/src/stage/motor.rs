@@ -57,8 +57,7 @@ impl StagePhysics for Motor {
         };
         if turned <= Flow::ZERO {
             let gives = gives(AngularSpeed::ZERO, takes.power);
-            let stalled = Pass::stalled(takes, gives, Stall::NoFlowLeft);
-            return Ok(Pass { strain, ..stalled });
+            return Ok(Pass::stalled(takes, gives, Stall::NoFlowLeft));
         }
         let without_loss = pressure * self.displacement;
         // T_loss = C_f·V·Δp/2π + T_d
