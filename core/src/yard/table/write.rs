@@ -190,7 +190,6 @@ pub(super) fn joined(path: &str, key: &str) -> String {
 /// Whether no cell would tell that a group is there.
 fn is_bare(group: &Entry) -> bool {
     group.iter().all(|(key, value)| match value {
-        Value::Null => true,
         Value::Array(items) => items.is_empty(),
         Value::String(text) => key == "$schema" || text.trim().is_empty(),
         _ => false,
