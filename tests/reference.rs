@@ -238,6 +238,21 @@ fn circuits_by_the_plain_reference() {
     });
 }
 
+/// Where a hose's flow passes between turbulent and laminar, what arrives has two peaks.
+#[test]
+fn of_two_peaks_the_higher_is_found() {
+    let given = Given::drawn(include_bytes!("../fuzz/corpus/circuit/two-peaks"));
+    let solved = given.solved();
+    assert_eq!(solved.held, Held::Flow);
+    // Between them less arrives than at either.
+    let between = given.arrives_kw(245.0);
+    let lower = given.arrives_kw(243.0);
+    assert!(between < lower && lower < solved.delivered_kw);
+    let delivered = given.ledger().delivered().expect("it arrives");
+    let found = far(delivered.power.to_kilowatts(), solved.delivered_kw, CIRCUIT);
+    assert_eq!(found, None);
+}
+
 #[test]
 fn circuits_at_whose_end_nothing_arrives() {
     check(&figures().circuits_stalled, OF_A_KIND, |given| {
