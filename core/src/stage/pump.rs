@@ -208,8 +208,8 @@ impl StagePhysics for Pump {
             Limit::Pressure,
         ));
         if flow <= Flow::ZERO {
-            let gives = gives(Flow::ZERO, takes.power);
-            return Ok(Pass::stalled(takes, gives, Stall::NoFlowLeft));
+            let stalled = Pass::stalled(takes, gives(Flow::ZERO, takes.power), Stall::NoFlowLeft);
+            return Ok(Pass { strain, ..stalled });
         }
         Ok(Pass {
             // P₂ = p·Q
