@@ -126,7 +126,8 @@ impl Running {
 /// How near the best part is found, as a part of the interval. At a peak, what arrives differs by
 /// the square of that: rounding.
 const BEST: f64 = 1e-8;
-/// Parts tried before a peak is refined.
+/// Parts tried before a peak is refined: this project's judgement. A dip between two peaks that is
+/// narrower than their distance is passed over.
 const TRIED: u8 = 64;
 /// A part by which less is taken to see whether more would arrive.
 const HAIR: f64 = 1e-7;

@@ -33,7 +33,7 @@ impl Fault {
     ) -> Self {
         Self {
             path: path.into(),
-            found: beginning(found.into()),
+            found: beginning(found),
             rule,
             hint: hint.into(),
         }
@@ -41,7 +41,8 @@ impl Fault {
 }
 
 /// As much of a text as a fault repeats.
-pub fn beginning(mut text: String) -> String {
+pub fn beginning(text: impl Into<String>) -> String {
+    let mut text = text.into();
     if let Some((end, _)) = text.char_indices().nth(REPEATED) {
         text.truncate(end);
         text.push('…');

@@ -1,6 +1,6 @@
 //! What a circuit does at the most that arrives.
 
-use farend_core::chain::Ledger;
+use farend_core::chain::{Ledger, Passage};
 use farend_core::drive::Limit;
 use farend_core::quantity::Power;
 use farend_core::stage::{StageKind, StagePhysics};
@@ -60,26 +60,35 @@ impl Held {
     }
 }
 
+fn passage(ledger: &Ledger, kind: StageKind) -> Option<&Passage> {
+    let mut passages = ledger.passages.iter();
+    passages.find(|passage| passage.stage.kind() == kind)
+}
+
+/// The core's pressure at the pump's outlet. `None` where it has stalled before.
+pub fn pump_bar(ledger: &Ledger) -> Option<f64> {
+    let pump = passage(ledger, StageKind::Pump)?;
+    let flow = pump.gives.rate.flowing().ok()?;
+    Some((pump.gives.power / flow).to_bar())
+}
+
 impl Found {
     /// Each of its figures after the core's, by name. `None` where the core stalls.
     pub fn beside(&self, ledger: &Ledger) -> Option<[(&'static str, f64, f64); 8]> {
-        let passage = |kind| {
-            let mut passages = ledger.passages.iter();
-            passages.find(|passage| passage.stage.kind() == kind)
-        };
+        let passage = |kind| passage(ledger, kind);
         let (pump, motor) = (passage(StageKind::Pump)?, passage(StageKind::Motor)?);
         let hoses = passage(StageKind::Hoses)?;
         let delivered = ledger.delivered()?;
         let flow = pump.gives.rate.flowing().ok()?;
         let motor_speed = motor.gives.rate.turning().ok()?;
         let rotor_speed = delivered.rate.turning().ok()?;
-        let (pressure, torque) = (pump.gives.power / flow, delivered.power / rotor_speed);
+        let torque = delivered.power / rotor_speed;
         let between_shafts = pump.takes.power - motor.gives.power;
         let kw = Power::to_kilowatts;
         Some([
             ("power delivered", kw(delivered.power), self.delivered_kw),
             ("pump's flow", flow.to_litres_per_minute(), self.pump_l_min),
-            ("pump's pressure", pressure.to_bar(), self.pump_bar),
+            ("pump's pressure", pump_bar(ledger)?, self.pump_bar),
             ("motor's speed", motor_speed.to_rpm(), self.motor_rpm),
             ("rotor's torque", torque.to_newton_metres(), self.rotor_nm),
             ("heat in oil", kw(ledger.heats_oil()), self.oil_heat_kw),

@@ -4,7 +4,7 @@ mod drawn;
 mod found;
 mod plain;
 
-pub use found::{Found, Held};
+pub use found::{Found, Held, pump_bar};
 pub use plain::{LAMINAR_UP_TO, TURBULENT_FROM};
 
 use farend_core::chain::{Chain, Ledger};

@@ -52,7 +52,7 @@ const FIGURES: [Figure; 6] = [
 #[component]
 pub fn Claims() -> impl IntoView {
     let model = Model::unhurried();
-    let taken_over = RwSignal::new(false);
+    let asked = RwSignal::new(false);
     let weighed = Memo::new(move |_| {
         let machine = model.machine.read();
         let sheet = model.state.read().sheet;
@@ -60,7 +60,7 @@ pub fn Claims() -> impl IntoView {
     });
     // What became of it. It may have been changed since.
     let outcome = move || {
-        if !taken_over.get() {
+        if !asked.get() {
             return None;
         }
         let settings = model.settings.get();
@@ -89,7 +89,7 @@ pub fn Claims() -> impl IntoView {
         let honest = weighed.read().as_ref().map(|it| it.honest);
         if let Some(honest) = honest {
             let settings = honest.applied(model.state.read_untracked().settings);
-            taken_over.set(true);
+            asked.set(true);
             model.take_over(settings);
         }
     };
@@ -103,7 +103,7 @@ pub fn Claims() -> impl IntoView {
             .collect_view()
     };
     let clear = move |_| {
-        taken_over.set(false);
+        asked.set(false);
         cleared.notify();
         model.state.update(|state| state.sheet = Sheet::default());
     };

@@ -152,7 +152,7 @@ pub fn check_group(
             let key = match key.trim() {
                 // As it stands in the file, for nothing would be no place.
                 "" => "\"\"".to_owned(),
-                _ => beginning(key.clone()),
+                _ => beginning(key),
             };
             report.add(join(&key), "", Rule::UnknownField, nearest(&key, fields));
         }
@@ -298,7 +298,7 @@ fn check_uncertain(
     }
     for key in group.keys() {
         if !KEYS.contains(&key.as_str()) && key != "source" {
-            let path = format!("{path}.{}", beginning(key.clone()));
+            let path = format!("{path}.{}", beginning(key));
             let hint = FaultHint::Fields(KEYS.into_iter().chain(["source"]).collect());
             report.add(path, "", Rule::UnknownField, hint);
         }

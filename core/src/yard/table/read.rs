@@ -128,14 +128,14 @@ fn headers(list: List, sheet: &Sheet) -> (Vec<Column>, Vec<RowFault>) {
     for (place, header) in sheet.headers.iter().enumerate() {
         let name = unguarded(header).to_lowercase();
         let at = |rule, hint: FaultHint| {
-            let header = beginning(header.clone());
+            let header = beginning(header);
             fault(sheet.first, header, letters(place), rule, hint)
         };
         match holds(list, &name) {
             _ if name.is_empty() => {}
             None => faults.push(at(
                 Rule::UnknownField,
-                nearest(list, &beginning(name.clone())),
+                nearest(list, &beginning(name.as_str())),
             )),
             Some(_) if !seen.insert(name.clone()) => {
                 faults.push(at(Rule::Unique, Hint::ColumnOnce.into()));

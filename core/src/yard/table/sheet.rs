@@ -53,7 +53,7 @@ pub(super) fn fault(
     }
 }
 
-/// A cell's text as a fault repeats it.
+/// A cell's text in quotes, so that a fault shows where it begins.
 pub(super) fn shown(text: &str) -> String {
     Value::from(text).to_string()
 }
