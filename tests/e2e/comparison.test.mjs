@@ -90,7 +90,7 @@ flow('a number that can’t be used is kept, explained, and changes nothing', {}
 flow('units change every figure and no result', {}, async (page) => {
   const metric = number(await page.delivered('rear_shaft'));
   const standing = await page.standing('rear_shaft');
-  await page.part('units-us').check({ force: true });
+  await page.pick('units-us');
   const us = await page.delivered('rear_shaft');
   assert.match(us, /hp$/);
   assert.ok(Math.abs(number(us) - metric / 0.7457) < 0.1);
@@ -102,7 +102,7 @@ flow('units change every figure and no result', {}, async (page) => {
 flow('a skid steer’s circuits can be chosen', {}, async (page) => {
   await page.choose('puffin-62', 'stump-cutter');
   const high = number(await page.delivered('skid_steer'));
-  await page.part('standard_flow').check({ force: true });
+  await page.pick('standard_flow');
   assert.ok(number(await page.delivered('skid_steer')) < high * 0.8);
 });
 
@@ -131,7 +131,7 @@ for (const [machine, implement] of [['curlew-46', 'snow-thrower-150'], ['wren-18
   for (const units of ['units-metric', 'units-us']) {
     flow(`no accessibility rule is broken: ${machine}, ${implement}, ${units}`, {}, async (page) => {
       await page.choose(machine, implement);
-      await page.part(units).check({ force: true });
+      await page.pick(units);
       for (const summary of await page.tab.locator('summary').all()) await summary.click();
       await assertAccessible(page);
     });

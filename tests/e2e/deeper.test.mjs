@@ -73,9 +73,9 @@ flow('a slope, thin air and loose ground leave less for the rear shaft', {}, asy
     await page.control(control).back.click();
     assert.equal(number(await page.delivered('rear_shaft')), before);
   }
-  await page.part('firm').check({ force: true });
+  await page.pick('firm');
   const firm = number(await page.delivered('rear_shaft'));
-  await page.part('loose').check({ force: true });
+  await page.pick('loose');
   assert.ok(number(await page.delivered('rear_shaft')) < firm);
 });
 

@@ -84,7 +84,7 @@ flow('units and currency begin as the host wants them', { url: framedAddress({ u
   await page.part('hour').press('Enter');
   // The reader's own units are in the link and count before the host's.
   const before = page.link();
-  await page.part('units-metric').check({ force: true });
+  await page.pick('units-metric');
   await page.linkAfter(before);
   await page.tab.reload();
   await page.heading().waitFor();

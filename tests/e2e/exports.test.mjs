@@ -21,7 +21,7 @@ const shown = (number, unit, digits = 1) => {
 for (const [units, unit] of [['metric', 'kW'], ['us', 'hp']]) {
   flow(`the table of the routes says what the page shows: ${units}`, {}, async (page) => {
     await page.choose('curlew-46', 'snow-thrower-150');
-    await page.part(`units-${units}`).check({ force: true });
+    await page.pick(`units-${units}`);
     const { name, bytes } = await page.save('save-routes');
     assert.equal(name, 'farend-curlew-46-snow-thrower-150-routes.csv');
     const rows = table(bytes);
@@ -170,7 +170,7 @@ flow('no words of the picture touch each other or stick out, however long the na
     await page.choose(machine, implement);
     await check(`${machine} ${implement}`);
   }
-  await page.part('units-us').check({ force: true });
+  await page.pick('units-us');
   await check('US units');
   const yard = JSON.parse(ownYard);
   for (const item of [...yard.machines, ...yard.implements]) item.name = 'WWW '.repeat(20).trim();
@@ -207,7 +207,7 @@ flow('a saved comparison opens again: the same yard, the same page', {}, async (
   await page.openFile('own.json', ownYard);
   await page.choose(yard.machines[0].id, yard.implements[0].id);
   await page.openRoute('machine_hydraulics');
-  await page.part('units-us').check({ force: true });
+  await page.pick('units-us');
   await page.control('ownrelief').less.click();
   const before = await page.shown();
   const name = await page.text('yard-name');

@@ -47,6 +47,13 @@ export class FarendPage {
     return this.part(id).innerText();
   }
 
+  /** Picks one of several, where its words lie still, and waits until it is picked. */
+  async pick(id) {
+    const one = this.part(id);
+    await this.tab.locator('label', { has: one }).click();
+    await one.and(this.tab.locator(':checked')).waitFor({ state: 'attached' });
+  }
+
   /** Opens a part that is folded, and waits for what is in it. */
   async unfold(id) {
     const part = this.part(id);

@@ -41,11 +41,11 @@ export class Practising {
   }
 
   async sure(word = 'sure') {
-    await this.part(word).check({ force: true });
+    await this.page.pick(word);
   }
 
   async choose(place) {
-    await this.part(`choice-${place}`).check({ force: true });
+    await this.page.pick(`choice-${place}`);
   }
 
   async commit() {

@@ -62,7 +62,7 @@ flow('a list can be replaced, and what goes is named first', {}, async (page) =>
   assert.equal(await page.part('table-removed').count(), 0);
   assert.match(await page.text('table-why-not'), /changes nothing/);
   assert.ok(await page.part('table-take').isDisabled());
-  await page.part('table-replace').check({ force: true });
+  await page.pick('table-replace');
   assert.match(await page.text('table-removed'), /Wren 18.*Heron 68/);
   await taken(page, `0 new, 0 changed, 2 unchanged, ${lines.length - 2} removed`);
   assert.equal(await page.machine().locator('option').count(), 2);
@@ -117,7 +117,7 @@ flow('a table whose headers suit several lists asks which it is of', {}, async (
   await page.openTable('few.csv', 'id,name,price\nhoses,Hoses,200\n');
   assert.match(await page.text('table-summary'), /suit several lists/);
   assert.ok(await page.part('table-take').isDisabled());
-  await page.part('table-kits').check({ force: true });
+  await page.pick('table-kits');
   await page.part('table-faults').getByText(/Row 1, routes is missing/).waitFor();
 });
 
@@ -176,7 +176,7 @@ for (const width of [390, 1280]) {
       }
     }
     await page.openTable('prices.csv', prices('1,234'));
-    await page.part('mark-comma').check({ force: true });
+    await page.pick('mark-comma');
     for (const part of ['table-take', 'table-leave', 'table-replace', 'table-machines', 'mark-comma']) {
       const { height } = await page.part(part).boundingBox();
       assert.ok(height >= 48, `${part}: ${height}`);
