@@ -107,7 +107,7 @@ flow('the grid goes by keys alone, and the link brings it back', {}, async (page
   assert.equal(await at(), 'cell-1-0');
   const before = page.link();
   await keys('Enter');
-  await page.part('answer').waitFor();
+  await page.until(() => document.activeElement.dataset.testid === 'answer');
   await page.linkAfter(before);
   const pair = page.link();
   await page.part('view-grid').click();

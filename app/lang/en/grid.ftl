@@ -38,6 +38,7 @@ note =
     sea and the temperatures set. How warm the oil gets and the ranges of the figures are seen when a pair is
     opened. Of the routes of a pair that fit, the one with the best standing is shown; of equals the one of
     which less must be asked, then the one that delivers more. Delivered over needed: 1.00 is just enough.
+    “?”: ask first, something that must fit isn't known.
 ask-first = ask first
 asks-yes = yes
 asks-no = no

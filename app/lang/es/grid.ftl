@@ -38,7 +38,7 @@ note =
     y las temperaturas elegidas. Cuánto se calienta el aceite y los márgenes de las cifras se ven al
     abrir una pareja. De las vías de una pareja que encajan se muestra la de mejor resultado; a igualdad,
     aquella en la que hay menos que preguntar, y después la que más entrega. Entregado entre necesario: 1,00
-    es lo justo.
+    es lo justo. «?»: preguntar antes, no se sabe algo que debe encajar.
 ask-first = preguntar antes
 asks-yes = sí
 asks-no = no

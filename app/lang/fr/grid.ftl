@@ -40,7 +40,7 @@ note =
     et les températures choisies. La chaleur de l'huile et les marges des chiffres
     se voient en ouvrant une paire. Des voies d'une paire qui conviennent, on montre celle au meilleur verdict ;
     à égalité, celle où il y a le moins à demander, puis celle qui apporte le plus. Apporté sur demandé : 1,00
-    suffit tout juste.
+    suffit tout juste. «{ "\u00A0" }?{ "\u00A0" }»{ "\u00A0" }: à demander d'abord, une chose qui doit convenir n'est pas connue.
 ask-first = à demander d'abord
 asks-yes = oui
 asks-no = non

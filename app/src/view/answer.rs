@@ -8,6 +8,8 @@ use crate::text::{advice, sentences, sheet};
 use leptos::prelude::*;
 use std::time::Duration;
 
+/// Where a pair begins, for the focus.
+pub const HEAD: &str = "answer";
 /// How long the answer must rest before a screen reader is told: not at every step of a slider.
 const REST: Duration = Duration::from_millis(500);
 
@@ -46,7 +48,9 @@ pub fn Answer() -> impl IntoView {
     });
     view! {
         <section class="answer">
-            <h2 data-testid="answer">{answer}</h2>
+            <h2 id=HEAD tabindex="-1" data-testid="answer">
+                {answer}
+            </h2>
             <ul class="reasons" data-testid="reasons">
                 {move || reasons(model)}
             </ul>

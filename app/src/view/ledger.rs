@@ -139,10 +139,10 @@ pub fn stage_table(
                         <td data-head=labels::can_give()>
                             {power(run.ledger.available)}
                             {sentences::budget(budget, units)
-                                .map(|text| view! { <span class="quiet">{text}</span> })}
+                                .map(|text| view! { " " <span class="quiet">{text}</span> })}
                         </td>
                         <td data-head=labels::keeps()>
-                            {power(left)} <span class="quiet">{labels::not_for_this_route()}</span>
+                            {power(left)} " " <span class="quiet">{labels::not_for_this_route()}</span>
                         </td>
                         <td data-head=labels::passes_on()>{power(taken)}</td>
                     </tr>
@@ -191,6 +191,7 @@ fn carried(drive: Drive, units: UnitSystem) -> impl IntoView + use<> {
     let show = |quantity: Quantity| number::shown(quantity, units);
     view! {
         <b>{number::power(drive.power, units)}</b>
+        " "
         <span class="quiet">
             {pair(&show(drive.rate.quantity()), &show(drive.effort()))}
         </span>

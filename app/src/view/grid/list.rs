@@ -41,7 +41,7 @@ pub fn List(reading: Reading) -> impl IntoView {
     };
     let open = move |place: usize| {
         let (row, column) = pair(place);
-        grid.open(row, column);
+        super::open(grid, row, column);
     };
     let key = move |event: KeyboardEvent| {
         let (now, count) = (active.get_untracked(), count.get_untracked());

@@ -8,6 +8,8 @@ mod scroll;
 mod span;
 mod whole;
 
+use super::answer;
+use crate::browser;
 use crate::model::Model;
 use crate::model::grid::GridModel;
 use crate::text::grid;
@@ -67,6 +69,12 @@ pub fn GridView() -> impl IntoView {
             </Show>
         </section>
     }
+}
+
+/// Opens a pair; what is said of it takes the focus, for the cell is gone.
+fn open(grid: GridModel, row: usize, column: usize) {
+    grid.open(row, column);
+    browser::focus(answer::HEAD);
 }
 
 /// How far the work has come, while it isn't done.

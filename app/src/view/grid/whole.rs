@@ -1,8 +1,9 @@
 //! Every machine with every implement: only what is in sight is in the document.
 
+use super::open;
 use super::scroll::{Scroll, Way};
 use crate::model::grid::GridModel;
-use crate::text::{grid, labels};
+use crate::text::{grid, labels, pair};
 use crate::view::standing::looks;
 use farend_core::fit::Judgement;
 use farend_core::grid::Cell;
@@ -45,7 +46,7 @@ pub fn Whole() -> impl IntoView {
         Memo::new(move |_| scroll.in_sight(Way::Across, columns.get(), CELL[0], names.get()));
     let press = Callback::new(move |(row, column)| {
         at.set((row, column));
-        grid.open(row, column);
+        open(grid, row, column);
     });
     let go = move |row: usize, column: usize| {
         at.set((row, column));
@@ -71,7 +72,7 @@ pub fn Whole() -> impl IntoView {
             "End" => (if far { rows - 1 } else { row }, columns - 1),
             "Enter" | " " => {
                 event.prevent_default();
-                return grid.open(row, column);
+                return open(grid, row, column);
             }
             _ => return,
         };
@@ -220,12 +221,22 @@ fn content(shown: Option<(RouteId, Cell)>) -> impl IntoView {
         }
         .into_any(),
         Some((route, cell)) => {
-            let asks = (cell.fit == Judgement::Question).then_some(" ?");
+            let by = grid::route(route);
+            // The mark isn't for the ear.
+            let by = match cell.fit {
+                Judgement::Question => view! {
+                    <span aria-hidden="true">{by} " ?"</span>
+                    <span class="hidden">{pair(by, grid::ask_first())}</span>
+                }
+                .into_any(),
+                _ => by.into_any(),
+            };
             view! {
                 <span class="standing" data-standing=looks(Some(cell.standing))>
                     {grid::standing(&cell)}
                 </span>
-                <span class="by">{grid::route(route)} {asks}</span>
+                " "
+                <span class="by">{by}</span>
             }
             .into_any()
         }

@@ -95,7 +95,7 @@ pub fn framed(
 pub fn needed(field: &'static Field) -> Option<impl IntoView> {
     field
         .required
-        .then(|| view! { <span class="needed">{text::needed()}</span> })
+        .then(|| view! { " " <span class="needed">{text::needed()}</span> })
 }
 
 /// What is wrong with a field.

@@ -106,11 +106,13 @@ pub fn number(
                 aria-invalid=move || {
                     if unclear().is_some() { "true".to_owned() } else { faulty() }
                 }
-                aria-describedby=format!("{id}-unclear {}", explains(&id))
+                aria-describedby=format!("{id}-unit {id}-unclear {}", explains(&id))
                 prop:value=shown
                 on:change=change
             />
-            <span class="unit">{unit}</span>
+            <span class="unit" id=format!("{id}-unit")>
+                {unit}
+            </span>
             {beside}
         </div>
         <p class="complaint" id=format!("{id}-unclear") role="alert">
