@@ -53,6 +53,15 @@ async function loadText() {
   }
 }
 
+/** Lets the style of what isn't seen at first count: it keeps nothing waiting. */
+function styleLater() {
+  for (const later of document.querySelectorAll('link[media="not all"]')) {
+    const count = () => (later.media = 'all');
+    if (later.sheet) count();
+    else later.addEventListener('load', count);
+  }
+}
+
 try {
   const program = fetch(address('page-wasm'), { integrity: named('page-sum') });
   // What language.rs and start_script.rs expect.
@@ -61,6 +70,7 @@ try {
     inWorker ? undefined : loadText(),
   ]);
   globalThis.farend = text;
+  if (!inWorker) styleLater();
   await start({ module_or_path: program });
   if (!inWorker) dispatchEvent(new Event('farend-started'));
 } catch (fault) {

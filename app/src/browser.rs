@@ -35,6 +35,12 @@ pub fn remove(id: &str) {
     }
 }
 
+/// Whether the page has no more room across than on a phone, as the style has it.
+pub fn is_narrow() -> bool {
+    let across = window().and_then(|window| window.inner_width().ok()?.as_f64());
+    across.is_some_and(|across| across < 640.0)
+}
+
 /// Gives an element the focus once the page has been drawn, if it's there by then.
 pub fn focus(id: impl Into<String>) {
     let id = id.into();

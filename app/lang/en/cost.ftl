@@ -12,8 +12,7 @@ kit = Kit
 variant = Implement for this route
 fitting = Fitting
 total = To buy
-per-power = For each
-    .unit = For each { $unit }
+per-power-unit = For each { $unit }
 job = Working on the job
 pays = Against the best shaft
 # Behind "Enter a number, or leave it empty:".

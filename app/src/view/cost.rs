@@ -131,6 +131,12 @@ fn Prices(route: RouteId) -> impl IntoView {
 #[component]
 fn Table() -> impl IntoView {
     let model = Model::unhurried();
+    let is_priced = Memo::new(move |_| {
+        let survey = model.survey.read();
+        let routes = survey.iter().flat_map(|survey| &survey.routes);
+        let mut runs = routes.filter_map(|route| route.running.as_ref());
+        model.hour_price().is_some() || runs.any(|run| run.prices.total().is_some())
+    });
     let rows = move || {
         let (all, survey) = (model.comparison.read(), model.survey.read());
         let progress = model.progress().unwrap_or_default();
@@ -151,20 +157,22 @@ fn Table() -> impl IntoView {
         cost::per_power_unit(unit)
     };
     view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=cost::title()>
-            <table data-testid="costs" class="stack">
-                <thead>
-                    <tr>
-                        <th scope="col">{labels::route_heading()}</th>
-                        <th scope="col">{cost::total()}</th>
-                        <th scope="col">{per}</th>
-                        <th scope="col">{cost::job()}</th>
-                        <th scope="col">{cost::pays()}</th>
-                    </tr>
-                </thead>
-                <tbody>{rows}</tbody>
-            </table>
-        </div>
+        <Show when=move || is_priced.get()>
+            <div class="scroll" tabindex="0" role="region" aria-label=cost::title()>
+                <table data-testid="costs" class="stack">
+                    <thead>
+                        <tr>
+                            <th scope="col">{labels::route_heading()}</th>
+                            <th scope="col">{cost::total()}</th>
+                            <th scope="col">{per}</th>
+                            <th scope="col">{cost::job()}</th>
+                            <th scope="col">{cost::pays()}</th>
+                        </tr>
+                    </thead>
+                    <tbody>{rows}</tbody>
+                </table>
+            </div>
+        </Show>
     }
 }
 
@@ -206,7 +214,7 @@ impl Sums<'_> {
         };
         let total = self.total(route);
         // In the reader's unit: so many watts.
-        let (in_unit, _) = Quantity::Power(Power::watts(1.0)).shown_in(self.units);
+        let (in_unit, unit) = Quantity::Power(Power::watts(1.0)).shown_in(self.units);
         let per = total
             .and_then(|total| per_watt(total, run.delivered.likely))
             .map(|per_watt| per_watt / in_unit);
@@ -222,7 +230,7 @@ impl Sums<'_> {
             <tr data-testid=format!("cost-{}", route.word())>
                 <th scope="row">{labels::route(route)}</th>
                 <td data-label=cost::total()>{money(total)}</td>
-                <td data-label=cost::per_power()>{money(per)}</td>
+                <td data-label=cost::per_power_unit(unit)>{money(per)}</td>
                 <td data-label=cost::job()>{money(job)}</td>
                 <td data-label=cost::pays()>{pays.unwrap_or_else(|| cost::NO_PRICE.to_owned())}</td>
             </tr>

@@ -78,9 +78,9 @@ fn heat_table(heat: &Heat, units: UnitSystem) -> impl IntoView + use<> {
             view! {
                 <tr>
                     <th scope="row">{labels::surface_rule(settling.rule)}</th>
-                    <td>{at}</td>
-                    <td>{to_limit}</td>
-                    <td>{for_good}</td>
+                    <td data-label=labels::settles_at()>{at}</td>
+                    <td data-label=labels::to_limit()>{to_limit}</td>
+                    <td data-label=labels::for_good()>{for_good}</td>
                 </tr>
             }
         })
@@ -88,7 +88,7 @@ fn heat_table(heat: &Heat, units: UnitSystem) -> impl IntoView + use<> {
     view! {
         <p data-testid="heat-lost">{sentences::heat(heat, units)}</p>
         <div class="scroll" tabindex="0" role="region" aria-label=labels::heat()>
-            <table>
+            <table class="stack">
                 <thead>
                     <tr>
                         <th scope="col">{labels::rule()}</th>

@@ -2,6 +2,7 @@
 
 use super::drawing::Drawing;
 use super::formula::formula;
+use crate::browser;
 use crate::model::Model;
 use crate::number;
 use crate::text::{labels, named, pair, reasons, sentences, stop};
@@ -44,8 +45,9 @@ pub fn LedgerView() -> impl IntoView {
             }
         }
     };
-    // What is unfolded outlives each new ledger.
-    let (formulas, sources) = (RwSignal::new(true), RwSignal::new(false));
+    // What is unfolded outlives each new ledger. On a phone the formulas would be all there is.
+    let formulas = RwSignal::new(!browser::is_narrow());
+    let sources = RwSignal::new(false);
     view! {
         <section class="ledger" data-testid="ledger">
             <h2>{heading}</h2>

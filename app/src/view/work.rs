@@ -125,7 +125,7 @@ fn table(rows: &[(RouteId, Progress)], units: UnitSystem) -> impl IntoView + use
         .collect_view();
     view! {
         <div class="scroll" tabindex="0" role="region" aria-label=labels::work()>
-            <table data-testid="work-table">
+            <table data-testid="work-table" class="stack">
                 <thead>
                     <tr>
                         <th scope="col">{labels::route_heading()}</th>
@@ -166,14 +166,15 @@ fn row(
     view! {
         <tr>
             <th scope="row">{labels::route(route)}</th>
-            <td>
+            <td data-label=labels::time()>
                 {progress
                     .too_slow
-                    .then(|| view! { <span class="quiet">{labels::too_slow()}</span> })}
+                    .then(|| view! { <span class="quiet">{labels::too_slow()}</span> " " })}
                 {match time {
                     Some((likely, range)) => {
                         view! {
                             <b>{likely}</b>
+                            " "
                             <span class="quiet">{range}</span>
                         }
                             .into_any()
@@ -181,20 +182,20 @@ fn row(
                     None => labels::never_done().into_any(),
                 }}
             </td>
-            <td>
+            <td data-label=labels::most_work()>
                 {(rate.likely > 0.0).then(|| number::shown(work(rate.likely), units))}
                 {(rate.high > 0.0)
                     .then(|| {
                         let range = number::range(work(rate.low), work(rate.high), units);
-                        view! { <span class="quiet">{range}</span> }
+                        view! { " " <span class="quiet">{range}</span> }
                     })}
             </td>
-            <td>{speed}</td>
-            <td>{progress.limit.map(labels::limit)}</td>
-            <td>{tips}</td>
+            <td data-label=labels::ground_speed()>{speed}</td>
+            <td data-label=labels::held_by()>{progress.limit.map(labels::limit)}</td>
+            <td data-label=labels::tips()>{tips}</td>
             {throws
                 .then(|| {
-                    view! { <td>{progress.casting.map(|it| sentences::casting(it, units))}</td> }
+                    view! { <td data-label=labels::throws()>{progress.casting.map(|it| sentences::casting(it, units))}</td> }
                 })}
         </tr>
     }

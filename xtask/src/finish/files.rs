@@ -52,7 +52,10 @@ pub fn parts(dist: &Path) -> Result<Vec<String>> {
 pub fn first_view(dist: &Path) -> Result<Vec<String>> {
     let page = fs::read_to_string(dist.join(PAGE))?;
     let mut parts = parts(dist)?;
-    let is_first = |name: &str| name == PAGE || page.contains(name) || name.ends_with("/en.txt");
+    // A style for no medium comes later: start.js.
+    let waits = |tag: &str| !tag.contains("media=\"not");
+    let named = |name: &str| page.split('<').any(|tag| tag.contains(name) && waits(tag));
+    let is_first = |name: &str| name == PAGE || named(name) || name.ends_with("/en.txt");
     parts.retain(|name| is_first(name));
     Ok(parts)
 }
