@@ -150,8 +150,7 @@ fn at_work(joined: &Joined, load: Load<'_>, oil: Temperature) -> Running {
         ..joined.chain(Corner::LIKELY)
     };
     let (most, _) = chain.most().expect("joined rightly");
-    let working = chain.working(&most, |speed| load.at(speed));
-    working.unwrap_or(most)
+    chain.working(most, |speed| load.at(speed))
 }
 
 fn shed(joined: &Joined, found: &Heat, rule: SurfaceRule) -> Conductance {

@@ -224,8 +224,7 @@ impl<'a> Example<'a> {
         };
         let load = Load::new(self.implement, self.implement.need.likely);
         let (most, _) = chain.most().expect("joined rightly");
-        let working = chain.working(&most, |speed| load.at(speed));
-        working.expect("enough for the load")
+        chain.working(most, |speed| load.at(speed))
     }
 
     fn warmth(&self, to: &mut Figures) {

@@ -292,21 +292,18 @@ impl<S: StagePhysics + Copy> Chain<'_, S> {
     }
 
     /// How it runs where just so much is asked at each speed of its end, which doesn't grow as that
-    /// slows down; `None` where the most that it can isn't enough.
-    pub fn working(&self, most: &Running, load: impl Fn(AngularSpeed) -> Power) -> Option<Running> {
+    /// slows down; at its most where that isn't enough.
+    pub fn working(&self, most: Running, load: impl Fn(AngularSpeed) -> Power) -> Running {
         // What arrives less what is asked.
         let surplus = |running: &Running| {
             let asked = running.end.rate.turning().map_or(Power::ZERO, &load);
             (running.arrives() - asked).to_watts()
         };
-        if surplus(most) < 0.0 || most.stall.is_some() {
-            return None;
-        }
         let part = rising_root(|part| match self.running(part * most.part) {
             Ok(running) if running.stall.is_none() => surplus(&running),
             _ => -1.0,
         });
-        self.running(part * most.part).ok()
+        self.running(part * most.part).unwrap_or(most)
     }
 
     /// The ledger of how it runs.

@@ -183,7 +183,7 @@ impl Circuit<'_> {
             ..self.joined.chain(Corner::LIKELY)
         };
         let (most, _) = chain.most().ok()?;
-        let mut running = chain.working(&most, |speed| load.at(speed)).unwrap_or(most);
+        let mut running = chain.working(most, |speed| load.at(speed));
         running.heat = running.heat + self.throttled(&running, &chain.at);
         Some(running)
     }

@@ -190,7 +190,7 @@ pub(super) fn at_wish(scene: &Scene<'_>, draft: &Draft) -> Option<(Ledger, Power
     };
     let best = scene.best().ok()?;
     let chain = best.joined.chain(Corner::LIKELY);
-    let running = chain.working(&best.most, |_| wished).unwrap_or(best.most);
+    let running = chain.working(best.most, |_| wished);
     let ledger = chain.ledger(&running, best.limit).ok()?;
     let budget = &best.joined.budget;
     let driving = budget
