@@ -80,6 +80,20 @@ fn every_reason_is_named_and_not_only_the_first() {
     );
 }
 
+/// A shaft in front is none for the rear, whatever it turns at.
+#[test]
+fn without_a_pto_the_shaft_in_its_place_is_missed_all_the_same() {
+    let mut parts = parts();
+    parts.machine.rear_pto = None;
+    parts
+        .implement
+        .shafts
+        .retain(|shaft| shaft.place == Place::Front);
+    let why = parts.why(RouteId::RearShaft);
+    assert_eq!(why, [NoFit::NoRearPto, NoFit::NoShaft(Place::Rear)]);
+    assert_eq!(parts.why(RouteId::TurnedForward), [NoFit::NoRearPto]);
+}
+
 #[test]
 fn without_kits_only_the_kit_is_missing() {
     let mut parts = parts();
@@ -165,6 +179,8 @@ fn what_is_just_at_a_limit_fits() {
     }
     assert_eq!(parts.why(RouteId::PumpPack), []);
     assert_eq!(parts.why(RouteId::RearShaft), []);
+    // 1.1 times the speed that the shaft is for.
+    assert_eq!(with_rear_pto(594.0).why(RouteId::RearShaft), []);
 }
 
 #[test]

@@ -222,12 +222,12 @@ impl<S: StagePhysics + Copy> Chain<'_, S> {
         };
         let part = bracket.root(|part| self.running(part).map_or(NO_FLOW, |it| over(&it)));
         let top = self.running(part)?;
-        Ok(match top.limit {
+        if top.stall.is_some() && !flows {
             // There is no flow at any pressure.
-            _ if top.stall.is_some() && !flows => (most, Limit::Flow),
-            Some(limit) if top.strain > 1.0 - NEAR_LIMIT => (top, limit),
-            _ => (top, Limit::Flow),
-        })
+            return Ok((most, Limit::Flow));
+        }
+        // Where flow ends first, more arrives below: see `most`.
+        Ok((top, top.limit.unwrap_or(Limit::Flow)))
     }
 
     /// The most of its budget that shafts and a pump behind them may take.
@@ -335,10 +335,7 @@ impl<S: StagePhysics + Copy> Chain<'_, S> {
             available: self.available,
             passages,
             at: self.at,
-            limit: match running.stall {
-                Some(Stall::NoFlowLeft) => Limit::Flow,
-                _ => limit,
-            },
+            limit,
             stall: running.stall,
         })
     }
@@ -361,7 +358,5 @@ fn more(one: Running, other: Running) -> Running {
 
 /// How near to its limit a torque or pressure counts as being there: rounding.
 const AT_LIMIT: f64 = 1e-13;
-/// How near after a search, which knows the part taken, not the strain.
-const NEAR_LIMIT: f64 = 1e-6;
 /// Stands for a strain beyond all limits where pressure has eaten up the flow.
 const NO_FLOW: f64 = 1e3;

@@ -289,6 +289,11 @@ fn it_is_the_plain_equations() {
             for kind in kinds(run) {
                 *seen.borrow_mut().entry(kind).or_default() += 1;
             }
+            if run.ledger.stall == Some(Stall::NoFlowLeft) {
+                // What stands still takes nothing, and it's for want of flow.
+                prop_assert!(run.ledger.passages.is_empty());
+                prop_assert_eq!(run.ledger.limit, Limit::Flow);
+            }
 
             let of_entry = (&tractor, &implement, &kit);
             let rpm = comparison.budget.speed.to_rpm();
