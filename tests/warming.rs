@@ -185,6 +185,36 @@ fn a_compensated_pump_pays_for_its_set_pressure() {
 }
 
 /// The core takes 12 steps, each solved exactly; 260 plain ones must come within half of 1 %.
+/// One to three minutes of the pump's flow, and the usual is three: the rules of thumb of the defaults.
+#[test]
+fn a_tank_that_isnt_known_holds_what_is_pumped_in_some_minutes() {
+    let yard = demo();
+    let thrower = "snow-thrower-150";
+    let route = RouteId::MachineHydraulics;
+    let mut joined = joined(&yard, "curlew-46", thrower, route).expect("a route of the demo");
+    joined.filling.reservoir.volume = None;
+    let found = heat(&joined, load(&yard, thrower), air()).expect("a circuit");
+    let running = at_work(
+        &joined,
+        load(&yard, thrower),
+        Settings::default().oil_temperature(),
+    );
+    let pumped = running.pumped.expect("a pump").rate.flowing().expect("oil");
+    let minutes = |litres: f64| litres / pumped.to_litres_per_minute();
+    for (tank, expected) in [
+        (found.tank.low, 1.0),
+        (found.tank.likely, 1.5),
+        (found.tank.high, 3.0),
+        (found.usual_tank, 3.0),
+    ] {
+        let minutes = minutes(tank.to_litres());
+        assert!(
+            (minutes / expected - 1.0).abs() < 1e-9,
+            "{minutes}, not {expected}"
+        );
+    }
+}
+
 #[test]
 fn the_limit_is_reached_when_small_steps_say() {
     let yard = demo();
