@@ -10,6 +10,8 @@ use farend_core::sensitivity::{Influence, influences};
 use farend_core::source::Source;
 use farend_core::spread::Spread;
 use farend_core::stage::FigureName;
+use farend_core::standing::Standing;
+use farend_core::warning::Warning;
 use farend_core::work::{Load, Progress, need_for, progress};
 use farend_tests::parts::Parts;
 
@@ -163,6 +165,24 @@ fn a_rotor_just_at_its_lowest_speed_works_and_below_it_doesnt() {
     assert!(found.too_slow);
     let found = progressed(&parts, RouteId::MachineHydraulics);
     assert_eq!((found.limit, found.too_slow), (Some(Limit::Flow), true));
+}
+
+/// Though some of these come through SI a last digit below.
+#[test]
+fn a_rotor_that_is_built_for_its_lowest_speed_works() {
+    let mut parts = parts();
+    for rpm in 300..=1500 {
+        let speed = AngularSpeed::rpm(f64::from(rpm));
+        parts.implement.rotor.rated = speed;
+        parts.implement.rotor.lowest = speed;
+        parts.implement.rotor.highest = speed * 1.1;
+        let found = progressed(&parts, RouteId::RearShaft);
+        assert!(found.rate.likely > 0.0 && !found.too_slow, "{rpm}");
+        let run = parts.route(RouteId::RearShaft).expect("it fits");
+        let told = |it: &Warning| matches!(it, Warning::RotorTooSlow { .. });
+        assert!(!run.warnings.iter().any(told), "{rpm}");
+        assert_eq!(run.verdict.likely, Standing::of(run.verdict.ratio), "{rpm}");
+    }
 }
 
 /// A sheet that has added the steering pump's flow in: 52 − 12 of 52 L/min are left.

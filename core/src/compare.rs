@@ -318,7 +318,7 @@ impl<'a> Candidate<'a> {
 
 /// The best standing that a rotor's speed allows: below its lowest it no longer works properly.
 pub(crate) fn at_speed(rotor: AngularSpeed, implement: &Implement) -> Standing {
-    if rotor < implement.rotor.lowest {
+    if implement.rotor.is_too_slow(rotor) {
         Standing::Labours
     } else {
         Standing::Ample

@@ -8,6 +8,7 @@ use crate::physics::driving;
 use crate::quantity::{
     AngularSpeed, Displacement, Flow, Force, Length, Mass, Power, Pressure, Velocity,
 };
+use crate::settings::LAST_DIGITS;
 use crate::source::Source;
 use crate::spread::{Axis, Corner, Spread};
 use crate::stage::gear::{Gear, GearKind, GearRole};
@@ -154,6 +155,15 @@ pub struct Rotor {
     pub highest: AngularSpeed,
     /// Diameter over its tips, where known.
     pub diameter: Option<Length>,
+}
+
+impl Rotor {
+    /// Whether it turns too slowly to work properly. Just at its lowest speed it doesn't.
+    ///
+    /// Units: SI. Valid range: a speed from 0. Source: the yard's own figure.
+    pub fn is_too_slow(&self, speed: AngularSpeed) -> bool {
+        speed < self.lowest * (1.0 - LAST_DIGITS)
+    }
 }
 
 words! {

@@ -120,7 +120,7 @@ pub fn warnings(
         return warnings;
     }
     let bounds = &implement.rotor;
-    if rotor < bounds.lowest {
+    if bounds.is_too_slow(rotor) {
         warnings.push(Warning::RotorTooSlow {
             speed: rotor,
             lowest: bounds.lowest,

@@ -163,7 +163,7 @@ pub fn progress(
         limit: likely.limit,
         time: amount.map(time),
         rotor: likely.rotor,
-        too_slow: likely.rotor < implement.rotor.lowest,
+        too_slow: implement.rotor.is_too_slow(likely.rotor),
         tip,
         casting: tip.filter(|_| throws).map(|tip| {
             let ratio = casting_ratio(likely.rotor, implement.rotor.rated);
@@ -221,7 +221,7 @@ impl Job<'_> {
         let (most, limit) = chain.most().ok()?;
         let (power, rotor) = arriving(&most)?;
         let bounds = &self.implement.rotor;
-        if rotor < bounds.lowest {
+        if bounds.is_too_slow(rotor) {
             // Whatever its power: it drops its load at its feet.
             let has_oil = chain.stages.iter().any(|it| it.kind().heats_oil());
             return Some(Most {

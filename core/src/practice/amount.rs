@@ -100,7 +100,7 @@ fn traps(scene: &Scene<'_>, route: RouteId, kit: &Kit, run: &Run) -> Vec<Trap> {
         add(Misconception::ForgetsReturn, arrives(scene, &kit));
     }
     let rotor = &scene.implement.rotor;
-    if run.rotor < rotor.lowest && run.rotor > AngularSpeed::ZERO {
+    if rotor.is_too_slow(run.rotor) && run.rotor > AngularSpeed::ZERO {
         // P = T·ω_r, T = P/ω
         let at_speed = run.delivered.likely * (rotor.rated / run.rotor);
         add(Misconception::IgnoresSpeed, Some(at_speed));

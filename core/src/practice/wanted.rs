@@ -155,7 +155,7 @@ fn choices(
     let ratio = wished.begins_at();
     let aimed = |look: &&Look| aim.is_none_or(|aim| look.change.place().0 == aim % AIMS);
     let does = looks.iter().filter(|it| it.does(ratio)).find(aimed)?;
-    let slow = now.rotor < scene.implement.rotor.lowest;
+    let slow = scene.implement.rotor.is_too_slow(now.rotor);
     let is_bait = |it: &&Look| {
         let pressure = slow && matches!(it.change, Change::Relief(_));
         pressure || it.ratio >= ratio
@@ -213,7 +213,7 @@ pub(super) fn truth(
     choices: &[Change],
 ) -> Option<Truth> {
     let now = scene.run(route, kit)?;
-    let slow = |run: &Run| run.rotor < scene.implement.rotor.lowest;
+    let slow = |run: &Run| scene.implement.rotor.is_too_slow(run.rotor);
     let tried = choices.iter().map(|change| {
         let (settings, kit) = change.applied(route, scene.settings, kit);
         settings.check(scene.machine).ok()?;
