@@ -1,16 +1,19 @@
 //! The implement at work, by plain arithmetic from figures set here.
 
-use farend_core::drive::{Limit, Rate};
+use farend_core::drive::{Limit, Rate, Stall};
 use farend_core::machine::SteeringShare;
 use farend_core::measure::{Amount, Measure, Swath};
-use farend_core::quantity::{AngularSpeed, Density, Flow, Length, Power, Velocity};
+use farend_core::quantity::{
+    AngularSpeed, Density, Flow, Length, Power, Pressure, Temperature, Velocity,
+};
 use farend_core::route::RouteId;
 use farend_core::route::part::{Hookup, assemble};
 use farend_core::sensitivity::{Influence, influences};
 use farend_core::source::Source;
 use farend_core::spread::Spread;
-use farend_core::stage::FigureName;
+use farend_core::stage::{FigureName, StageKind, StagePhysics};
 use farend_core::standing::Standing;
+use farend_core::units::Quantity;
 use farend_core::warning::Warning;
 use farend_core::work::{Load, Progress, need_for, progress};
 use farend_tests::parts::Parts;
@@ -232,4 +235,50 @@ fn an_influence_spans_from_its_low_to_its_high() {
     // The train is 0.83 to 0.90 about 0.86.
     near(train.at_low / run.delivered.likely, 0.83 / 0.86);
     near(train.at_high / run.delivered.likely, 0.90 / 0.86);
+}
+
+/// Where a divider's flow isn't known for sure, more of it leaves less, and it is told among what matters.
+#[test]
+fn an_uncertain_flow_for_steering_is_among_what_moves_the_figure() {
+    let mut parts = parts();
+    let flows = Spread::new(4.0, 8.0, 12.0, Source::Own).map(Flow::litres_per_minute);
+    parts.machine.circuits[0].steering = SteeringShare::FixedPriority(flows);
+    let route = RouteId::MachineHydraulics;
+    let run = parts.route(route).expect("it fits");
+    let hookup = Hookup {
+        machine: &parts.machine,
+        implement: &parts.implement,
+        kit: parts.kits.iter().find(|kit| kit.id == run.kit),
+        settings: &parts.settings,
+    };
+    let mut joined = assemble(route.parts(), hookup).expect("it fits");
+    let all = influences(&mut joined);
+    let steering = all
+        .iter()
+        .find(|it| it.figure == FigureName::SteeringFlow)
+        .expect("it is open");
+    assert!(steering.at_low > steering.at_high);
+}
+
+/// What drag alone holds up stands still within the motor's limit, not above it.
+#[test]
+fn a_motor_that_may_not_have_the_pressure_to_turn_stays_at_its_highest() {
+    let mut parts = parts();
+    let highest = Pressure::bar(5.0);
+    // Thick oil: what it rubs is more than so little pressure moves.
+    parts.settings.oil = Some(Temperature::celsius(-13.0));
+    let motor = parts.implement.motor.as_mut().expect("a motor");
+    motor.highest_pressure = highest;
+    let run = parts.route(RouteId::MachineHydraulics).expect("it fits");
+    assert_eq!(run.ledger.stall, Some(Stall::NoPressureLeft));
+    let motor = run
+        .ledger
+        .passages
+        .iter()
+        .find(|it| it.stage.kind() == StageKind::Motor)
+        .expect("the oil comes to it");
+    let Quantity::Pressure(pressure) = motor.takes.effort() else {
+        panic!("oil drives it");
+    };
+    assert!(pressure <= highest * (1.0 + 1e-9), "{pressure:?}");
 }
