@@ -7,7 +7,6 @@ use farend_core::quantity::{
     AngularSpeed, Density, Flow, Length, Power, Pressure, Temperature, Velocity,
 };
 use farend_core::route::RouteId;
-use farend_core::route::part::{Hookup, assemble};
 use farend_core::sensitivity::{Influence, influences};
 use farend_core::source::Source;
 use farend_core::spread::Spread;
@@ -48,14 +47,7 @@ fn parts() -> Parts {
 }
 
 fn progressed(parts: &Parts, route: RouteId) -> Progress {
-    let run = parts.route(route).expect("it fits");
-    let hookup = Hookup {
-        machine: &parts.machine,
-        implement: &parts.implement,
-        kit: parts.kits.iter().find(|kit| kit.id == run.kit),
-        settings: &parts.settings,
-    };
-    let mut joined = assemble(route.parts(), hookup).expect("it fits");
+    let mut joined = parts.joined(route);
     progress(
         &mut joined,
         &parts.machine,
@@ -223,14 +215,7 @@ fn an_influence_spans_from_its_low_to_its_high() {
     let mut parts = parts();
     parts.machine.engine.net = exact(Power::kilowatts(46.0));
     let run = parts.route(RouteId::RearShaft).expect("it fits");
-    let hookup = Hookup {
-        machine: &parts.machine,
-        implement: &parts.implement,
-        kit: parts.kits.iter().find(|kit| kit.id == run.kit),
-        settings: &parts.settings,
-    };
-    let mut joined = assemble(RouteId::RearShaft.parts(), hookup).expect("it fits");
-    let all = influences(&mut joined);
+    let all = influences(&mut parts.joined(RouteId::RearShaft));
     let train = all.first().expect("something is open");
     // The train is 0.83 to 0.90 about 0.86.
     near(train.at_low / run.delivered.likely, 0.83 / 0.86);
@@ -243,16 +228,7 @@ fn an_uncertain_flow_for_steering_is_among_what_moves_the_figure() {
     let mut parts = parts();
     let flows = Spread::new(4.0, 8.0, 12.0, Source::Own).map(Flow::litres_per_minute);
     parts.machine.circuits[0].steering = SteeringShare::FixedPriority(flows);
-    let route = RouteId::MachineHydraulics;
-    let run = parts.route(route).expect("it fits");
-    let hookup = Hookup {
-        machine: &parts.machine,
-        implement: &parts.implement,
-        kit: parts.kits.iter().find(|kit| kit.id == run.kit),
-        settings: &parts.settings,
-    };
-    let mut joined = assemble(route.parts(), hookup).expect("it fits");
-    let all = influences(&mut joined);
+    let all = influences(&mut parts.joined(RouteId::MachineHydraulics));
     let steering = all
         .iter()
         .find(|it| it.figure == FigureName::SteeringFlow)

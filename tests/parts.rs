@@ -9,7 +9,8 @@ use farend_core::kit::Kit;
 use farend_core::machine::Machine;
 use farend_core::money::Prices;
 use farend_core::route::RouteId;
-use farend_core::route::part::{Hookup, NoFit};
+use farend_core::route::joined::Joined;
+use farend_core::route::part::{Hookup, NoFit, assemble};
 use farend_core::settings::Settings;
 use farend_core::survey::{Asked, Survey};
 use farend_core::thermal::heat_at_job;
@@ -96,26 +97,45 @@ impl Parts {
         }
     }
 
-    /// Looks at a route with the kit that it takes.
+    /// How a route runs.
     ///
     /// # Panics
     /// Where the route can't be had.
-    pub fn look<T>(&self, route: RouteId, at: impl FnOnce(Look<'_>) -> T) -> T {
+    pub fn run(&self, route: RouteId) -> Run {
         let run = self.route(route);
-        let run = run.unwrap_or_else(|why| panic!("{}: {why:?}", route.word()));
-        let kit = self.kits.iter().find(|kit| kit.id == run.kit);
-        let hookup = Hookup {
+        run.unwrap_or_else(|why| panic!("{}: {why:?}", route.word()))
+    }
+
+    fn hookup(&self, run: &Run) -> Hookup<'_> {
+        Hookup {
             machine: &self.machine,
             implement: &self.implement,
-            kit,
+            kit: self.kits.iter().find(|kit| kit.id == run.kit),
             settings: &self.settings,
-        };
+        }
+    }
+
+    /// A route joined up with the kit that it takes.
+    ///
+    /// # Panics
+    /// As [`Self::run`].
+    pub fn joined(&self, route: RouteId) -> Joined {
+        assemble(route.parts(), self.hookup(&self.run(route))).expect("a route that runs")
+    }
+
+    /// Looks at a route with the kit that it takes.
+    ///
+    /// # Panics
+    /// As [`Self::run`].
+    pub fn look<T>(&self, route: RouteId, at: impl FnOnce(Look<'_>) -> T) -> T {
+        let run = self.run(route);
+        let hookup = self.hookup(&run);
         at(Look {
             route,
             machine: &self.machine,
             implement: &self.implement,
             settings: &self.settings,
-            kit: kit.expect("a run names its kit"),
+            kit: hookup.kit.expect("a run names its kit"),
             run: Some(&run),
             heat: heat_at_job(route, hookup).as_ref(),
         })

@@ -184,7 +184,6 @@ fn a_compensated_pump_pays_for_its_set_pressure() {
     assert!(found.lost > work.heat * 1.5);
 }
 
-/// The core takes 12 steps, each solved exactly; 260 plain ones must come within half of 1 %.
 /// One to three minutes of the pump's flow, and the usual is three: the rules of thumb of the defaults.
 #[test]
 fn a_tank_that_isnt_known_holds_what_is_pumped_in_some_minutes() {
@@ -215,6 +214,7 @@ fn a_tank_that_isnt_known_holds_what_is_pumped_in_some_minutes() {
     }
 }
 
+/// The core takes 12 steps, each solved exactly; 260 plain ones must come within half of 1 %.
 #[test]
 fn the_limit_is_reached_when_small_steps_say() {
     let yard = demo();

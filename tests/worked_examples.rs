@@ -224,7 +224,9 @@ impl<'a> Example<'a> {
         };
         let load = Load::new(self.implement, self.implement.need.likely);
         let (most, _) = chain.most().expect("joined rightly");
-        chain.working(most, |speed| load.at(speed))
+        let working = chain.working(most, |speed| load.at(speed));
+        assert!(working.part < most.part, "enough for the load");
+        working
     }
 
     fn warmth(&self, to: &mut Figures) {

@@ -299,6 +299,9 @@ impl<S: StagePhysics + Copy> Chain<'_, S> {
             let asked = running.end.rate.turning().map_or(Power::ZERO, &load);
             (running.arrives() - asked).to_watts()
         };
+        if surplus(&most) <= 0.0 {
+            return most;
+        }
         let part = rising_root(|part| match self.running(part * most.part) {
             Ok(running) if running.stall.is_none() => surplus(&running),
             _ => -1.0,
